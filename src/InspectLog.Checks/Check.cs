@@ -1,0 +1,103 @@
+using InspectLog.Measuring;
+
+namespace InspectLog.Checks;
+
+/// <summary>One line of a sheet: measured or observed, once or per cylinder.</summary>
+public sealed record Check
+{
+    /// <summary>Identifier within the sheet, such as <c>coil-secondary-resistance</c>.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Name for people: "Coil secondary resistance".</summary>
+    public required string Title { get; init; }
+
+    /// <summary>A shorter name for lists: "Coil secondary".</summary>
+    public required string ShortTitle { get; init; }
+
+    /// <summary>What it measures or asks, in one sentence.</summary>
+    public required string Question { get; init; }
+
+    /// <summary>What each place is called: null for a check done once; "cylinder", "lead", "tower" or "plug" for one
+    /// done per cylinder. Places are numbered by the cylinder they serve.</summary>
+    public string? PlaceNoun { get; init; }
+
+    /// <summary>Whether the check is done once per cylinder.</summary>
+    public bool PerCylinder => PlaceNoun is not null;
+
+    /// <summary>What is measured; null for a check that is only observed.</summary>
+    public Measurand? Measurand { get; init; }
+
+    /// <summary>The condition words an observation may use; empty where only values count.</summary>
+    public required IReadOnlyList<Condition> Conditions { get; init; }
+
+    /// <summary>The actions that make sense here: replaced, cleaned, adjusted, disconnected, reconnected.</summary>
+    public required IReadOnlyList<string> Actions { get; init; }
+
+    /// <summary>How to do it, step by step, in our words.</summary>
+    public required IReadOnlyList<string> Method { get; init; }
+
+    /// <summary>The state the car has to be in before anything is touched.</summary>
+    public required IReadOnlyList<string> SafeState { get; init; }
+
+    /// <summary>Parts taken off or things switched on for this check, to be put right afterwards.</summary>
+    public required IReadOnlyList<Disturbance> Disturbs { get; init; }
+
+    /// <summary>What can hurt.</summary>
+    public required IReadOnlyList<string> Cautions { get; init; }
+
+    /// <summary>The words people say for this check and its parts, used to read dictation.</summary>
+    public required SpokenNames Spoken { get; init; }
+}
+
+/// <summary>What a measured check measures.</summary>
+/// <param name="Kind">Kind of quantity; values are stored in its base unit.</param>
+/// <param name="DisplayUnit">Unit shown to people.</param>
+/// <param name="Limits">Default tolerance limits, base unit; null where only the vehicle's manual can say.</param>
+/// <param name="Nominal">Target value, base unit; null where there is none.</param>
+/// <param name="LimitSource">Where the limits come from: a published source, or "common practice, no source".</param>
+/// <param name="Plausible">Span of values, base unit, outside of which a number is taken as misheard or mistyped.</param>
+/// <param name="Gauge">Whether a go/no-go gauge bracket is a usual way to measure it.</param>
+public sealed record Measurand(
+    QuantityKind Kind,
+    Unit DisplayUnit,
+    Limits? Limits,
+    double? Nominal,
+    string LimitSource,
+    PlausibleSpan Plausible,
+    bool Gauge);
+
+/// <summary>A condition word of a check and what it means for the check.</summary>
+/// <param name="Id">The word used in records: <c>burnt</c>, <c>open circuit</c>.</param>
+/// <param name="Meaning">What it says of the part.</param>
+/// <param name="Phrases">Other words people use for it.</param>
+public sealed record Condition(string Id, ConditionMeaning Meaning, IReadOnlyList<string> Phrases);
+
+/// <summary>What a condition says of the part, where it is present. A negated condition says the opposite of
+/// <see cref="Good"/>, and nothing of the others.</summary>
+public enum ConditionMeaning
+{
+    /// <summary>The part is as it should be.</summary>
+    Good,
+
+    /// <summary>The part works but needs attention.</summary>
+    Attention,
+
+    /// <summary>The part has failed its check.</summary>
+    Bad,
+}
+
+/// <summary>Something a check leaves disconnected, removed or switched on.</summary>
+/// <param name="Id">Identifier within the sheet, such as <c>coil-lead</c>.</param>
+/// <param name="Text">What is left undone: "Coil lead off the cap".</param>
+/// <param name="Tie">What puts it right: "Put the coil lead back on the cap".</param>
+public sealed record Disturbance(string Id, string Text, string Tie);
+
+/// <summary>How people name a check when they speak.</summary>
+/// <param name="Subjects">Phrases that name the measured quantity or the part: "coil secondary", "plug gap".</param>
+/// <param name="Parts">Nouns of the part that also belong to other checks: "lead", "plug"; with a number and a
+/// fitting value, unit, condition or action they are enough.</param>
+/// <param name="MainForActions">Whether an action on the part is recorded on this check.</param>
+public sealed record SpokenNames(
+    IReadOnlyList<string> Subjects,
+    IReadOnlyList<string> Parts,
+    bool MainForActions);

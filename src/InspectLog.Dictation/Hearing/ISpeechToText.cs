@@ -1,0 +1,25 @@
+namespace InspectLog.Dictation.Hearing;
+
+/// <summary>Turns recordings into transcripts, offline. One transcription runs at a time.</summary>
+public interface ISpeechToText
+{
+    /// <summary>Whether it can transcribe, and if not, why and what to do.</summary>
+    SpeechReadiness Readiness { get; }
+
+    /// <summary>Transcribes one recording.</summary>
+    /// <param name="audio">The recording; any length up to the longest, also empty or silent.</param>
+    /// <param name="progress">Receives the share done, 0 to 1.</param>
+    /// <param name="cancellationToken">Stops at the next window of audio.</param>
+    /// <exception cref="SpeechUnavailableException">The model or the native library is missing or corrupt.</exception>
+    Task<Transcript> TranscribeAsync(PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken);
+}
+
+/// <summary>Whether speech can be transcribed.</summary>
+/// <param name="Ready">True when it can.</param>
+/// <param name="Model">Name of the model file, without folder.</param>
+/// <param name="ModelSha256">SHA-256 of the model file, lower-case hex; null when it could not be read.</param>
+/// <param name="Problem">What is wrong and what to do; null when ready.</param>
+public sealed record SpeechReadiness(bool Ready, string Model, string? ModelSha256, string? Problem);
+
+/// <summary>Speech cannot be transcribed now; recordings are kept and can be transcribed later.</summary>
+public sealed class SpeechUnavailableException(string message, Exception? inner = null) : Exception(message, inner);

@@ -1,0 +1,25 @@
+namespace InspectLog.Measuring;
+
+/// <summary>One part of the standard uncertainty of a reading (a line of its budget, JCGM 100:2008).</summary>
+/// <param name="Name">What it comes from, in words for the technician.</param>
+/// <param name="StandardUncertainty">Its size as a standard uncertainty, in the base unit.</param>
+/// <param name="DegreesOfFreedom">Its degrees of freedom; infinity where it is taken as known.</param>
+public readonly record struct Contribution(string Name, double StandardUncertainty, double DegreesOfFreedom);
+
+/// <summary>A reading decided against its limits.</summary>
+/// <param name="Value">The best estimate: the mean of the repeats, or the middle of the bracket. Base unit.</param>
+/// <param name="StandardUncertainty">Combined standard uncertainty, base unit.</param>
+/// <param name="ExpandedUncertainty">Expanded uncertainty at 95.45 % coverage, base unit.</param>
+/// <param name="CoverageFactor">Coverage factor k; 2 for infinite degrees of freedom.</param>
+/// <param name="ProbabilityOfConformity">Probability, 0 to 1, that the true value lies within the limits
+/// (JCGM 106:2012, clause 7).</param>
+/// <param name="Decision">The rule's answer.</param>
+/// <param name="Contributions">The uncertainty budget, largest first.</param>
+public sealed record Conformity(
+    double Value,
+    double StandardUncertainty,
+    double ExpandedUncertainty,
+    double CoverageFactor,
+    double ProbabilityOfConformity,
+    Decision Decision,
+    IReadOnlyList<Contribution> Contributions);

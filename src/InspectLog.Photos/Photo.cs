@@ -1,0 +1,52 @@
+namespace InspectLog.Photos;
+
+/// <summary>What is known of a photo that was taken in. The original bytes are never changed.</summary>
+/// <param name="Format">File format.</param>
+/// <param name="Width">Width in pixels, as it is shown upright.</param>
+/// <param name="Height">Height in pixels, as it is shown upright.</param>
+public sealed record PhotoFacts(PhotoFormat Format, int Width, int Height);
+
+/// <summary>The formats taken.</summary>
+public enum PhotoFormat
+{
+    /// <summary>JPEG (ISO/IEC 10918-1).</summary>
+    Jpeg,
+
+    /// <summary>PNG (ISO/IEC 15948).</summary>
+    Png,
+}
+
+/// <summary>A photo, or why the file is none.</summary>
+public abstract record PhotoResult
+{
+    private PhotoResult()
+    {
+    }
+
+    /// <summary>The file is a whole photo of a format and size taken.</summary>
+    public sealed record Ok(PhotoFacts Facts) : PhotoResult;
+
+    /// <summary>The file was refused.</summary>
+    /// <param name="Problem">What is wrong.</param>
+    /// <param name="Message">What is wrong and what to do, for the person who sent it.</param>
+    public sealed record Refused(PhotoProblem Problem, string Message) : PhotoResult;
+}
+
+/// <summary>Why a file is not a photo the program takes.</summary>
+public enum PhotoProblem
+{
+    /// <summary>No bytes.</summary>
+    Empty,
+
+    /// <summary>Neither JPEG nor PNG.</summary>
+    OtherFormat,
+
+    /// <summary>More bytes than <see cref="PhotoIntake.LargestFile"/>.</summary>
+    FileTooLarge,
+
+    /// <summary>More pixels than <see cref="PhotoIntake.MostPixels"/>.</summary>
+    TooManyPixels,
+
+    /// <summary>The file ends early or its content is broken.</summary>
+    Broken,
+}
