@@ -1,0 +1,105 @@
+using InspectLog.Measuring;
+
+namespace InspectLog.Journal.Entries;
+
+/// <summary>An inspection began. Its sequence number is the inspection's number in this journal.</summary>
+/// <param name="Sheet">Sheet id.</param>
+/// <param name="SheetVersion">Sheet version, pinned.</param>
+/// <param name="SheetSha256">SHA-256 of the sheet's data file, pinned.</param>
+/// <param name="Technician">Who inspects.</param>
+/// <param name="Odometer">Odometer reading as shown; null when not noted.</param>
+/// <param name="OdometerUnit">km or mi; null when not noted.</param>
+[EntryKind("inspection-started")]
+public sealed record InspectionStarted(
+    string Sheet, int SheetVersion, string SheetSha256, string Technician, double? Odometer, string? OdometerUnit)
+    : EntryBody;
+
+/// <summary>A reading was taken or confirmed, and decided against the limits in force.</summary>
+/// <param name="Inspection">Sequence of the inspection's first entry.</param>
+/// <param name="Check">Check id.</param>
+/// <param name="Cylinder">The place, for checks done per cylinder.</param>
+/// <param name="Reading">The values or bracket, base unit.</param>
+/// <param name="AsGiven">What was typed or said, word for word.</param>
+/// <param name="Instrument">The instrument with its accuracy at the time; null when none was named.</param>
+/// <param name="Limits">The limits in force; null when there were none, and then nothing was decided.</param>
+/// <param name="Conformity">The decision with its inputs; null without limits.</param>
+/// <param name="From">The proposal it confirms; null when taken by hand.</param>
+[EntryKind("reading-decided")]
+public sealed record ReadingDecided(
+    long Inspection,
+    string Check,
+    int? Cylinder,
+    Reading Reading,
+    string AsGiven,
+    Instrument? Instrument,
+    LimitsInForce? Limits,
+    Conformity? Conformity,
+    FindingReference? From) : EntryBody;
+
+/// <summary>The limits a reading was decided against.</summary>
+/// <param name="Lower">Lower limit, base unit.</param>
+/// <param name="Upper">Upper limit, base unit.</param>
+/// <param name="Source">Where they come from.</param>
+/// <param name="Rule">The decision rule, named.</param>
+public sealed record LimitsInForce(double? Lower, double? Upper, string Source, string Rule);
+
+/// <summary>A condition was seen, or seen to be absent.</summary>
+/// <param name="Inspection">Sequence of the inspection's first entry.</param>
+/// <param name="Check">Check id.</param>
+/// <param name="Cylinder">The place, for checks done per cylinder.</param>
+/// <param name="Condition">The sheet's condition word.</param>
+/// <param name="Negated">Whether it was absent.</param>
+/// <param name="From">The proposal it confirms; null when entered by hand.</param>
+[EntryKind("observation-made")]
+public sealed record ObservationMade(
+    long Inspection, string Check, int? Cylinder, string Condition, bool Negated, FindingReference? From) : EntryBody;
+
+/// <summary>Something was done.</summary>
+/// <param name="Inspection">Sequence of the inspection's first entry.</param>
+/// <param name="Check">Check id.</param>
+/// <param name="Cylinder">The place, for checks done per cylinder.</param>
+/// <param name="Action">replaced, cleaned, adjusted, disconnected or reconnected.</param>
+/// <param name="From">The proposal it confirms; null when entered by hand.</param>
+[EntryKind("action-done")]
+public sealed record ActionDone(
+    long Inspection, string Check, int? Cylinder, string Action, FindingReference? From) : EntryBody;
+
+/// <summary>Something was left disconnected, removed or switched on.</summary>
+/// <param name="Inspection">Sequence of the inspection's first entry.</param>
+/// <param name="Text">What: "Coil lead off the cap".</param>
+/// <param name="Tie">What puts it right.</param>
+/// <param name="Check">Check it came with; null when noted by hand.</param>
+/// <param name="Cylinder">The place; null where there is none.</param>
+/// <param name="Disturbance">Id of the sheet's disturbance; null when it came from an action or by hand.</param>
+[EntryKind("loose-end-opened")]
+public sealed record LooseEndOpened(
+    long Inspection, string Text, string Tie, string? Check, int? Cylinder, string? Disturbance) : EntryBody;
+
+/// <summary>A loose end was put right.</summary>
+/// <param name="LooseEnd">Sequence of the entry that opened it.</param>
+[EntryKind("loose-end-tied")]
+public sealed record LooseEndTied(long LooseEnd) : EntryBody;
+
+/// <summary>A loose end stays as it is, for a reason.</summary>
+/// <param name="LooseEnd">Sequence of the entry that opened it.</param>
+/// <param name="Reason">Why; never empty.</param>
+[EntryKind("loose-end-waived")]
+public sealed record LooseEndWaived(long LooseEnd, string Reason) : EntryBody;
+
+/// <summary>A check is left out, for a reason.</summary>
+/// <param name="Inspection">Sequence of the inspection's first entry.</param>
+/// <param name="Check">Check id.</param>
+/// <param name="Reason">Why; never empty.</param>
+[EntryKind("check-left-out")]
+public sealed record CheckLeftOut(long Inspection, string Check, string Reason) : EntryBody;
+
+/// <summary>An earlier reading, observation, action, note or photo no longer counts. The entry itself stays.</summary>
+/// <param name="Entry">Its sequence.</param>
+/// <param name="Reason">Why; never empty.</param>
+[EntryKind("entry-withdrawn")]
+public sealed record EntryWithdrawn(long Entry, string Reason) : EntryBody;
+
+/// <summary>The inspection is closed.</summary>
+/// <param name="Inspection">Sequence of the inspection's first entry.</param>
+[EntryKind("inspection-closed")]
+public sealed record InspectionClosed(long Inspection) : EntryBody;

@@ -1,0 +1,32 @@
+using InspectLog.Journal.Entries;
+
+namespace InspectLog.Journal.Record;
+
+/// <summary>One line of a journal.</summary>
+/// <param name="Sequence">Position in the journal, from 1.</param>
+/// <param name="Time">When it was appended, UTC.</param>
+/// <param name="Offset">Offset of the workshop's clock from UTC at that time.</param>
+/// <param name="Actor">Who made it: a person's name, or the program for machine-made entries.</param>
+/// <param name="Body">What it says; null when the body was withheld or erased, or its kind is not known to this
+/// version of the program.</param>
+/// <param name="Kind">Kind of the body.</param>
+/// <param name="Version">Version of the body.</param>
+/// <param name="Previous">Hash of the entry before, lower-case hex; 64 zeros for the first.</param>
+/// <param name="Hash">Hash of this entry, lower-case hex.</param>
+public sealed record JournalEntry(
+    long Sequence,
+    DateTimeOffset Time,
+    TimeSpan Offset,
+    string Actor,
+    EntryBody? Body,
+    string Kind,
+    int Version,
+    string Previous,
+    string Hash)
+{
+    /// <summary>The actor of machine-made entries.</summary>
+    public const string Program = "InspectLog";
+
+    /// <summary>When it was appended, in the workshop's time.</summary>
+    public DateTimeOffset LocalTime => Time.ToOffset(Offset);
+}

@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using InspectLog.Journal.Entries;
+using InspectLog.Journal.Record;
+
+namespace InspectLog.Journal.State;
+
+/// <summary>What a vehicle's journal says as a whole: all entries read in order. Immutable.</summary>
+public sealed record VehicleState
+{
+    private VehicleState(string id) => Id = id;
+
+    /// <summary>Vehicle id.</summary>
+    public string Id { get; }
+
+    /// <summary>What people call it.</summary>
+    public string Name { get; private init; } = "";
+
+    /// <summary>Year, body, what it is; may be empty.</summary>
+    public string Description { get; private init; } = "";
+
+    /// <summary>Engine layout; null while unknown.</summary>
+    public EngineLayout? Engine { get; private init; }
+
+    /// <summary>Its picture; null when there is none.</summary>
+    public MediaFile? Picture { get; private init; }
+
+    /// <summary>Private facts; null when none were noted or they were withheld.</summary>
+    public PrivateFactsNoted? Private { get; private init; }
+
+    /// <summary>Limits of its own, by check id.</summary>
+    public ImmutableDictionary<string, LimitsSet> Limits { get; private init; } =
+        ImmutableDictionary<string, LimitsSet>.Empty;
+
+    /// <summary>Inspections, oldest first.</summary>
+    public ImmutableList<InspectionState> Inspections { get; private init; } = [];
+
+    /// <summary>Sequence the next entry gets.</summary>
+    public long NextSequence { get; private init; } = 1;
+
+    /// <summary>Hash of the last entry, lower-case hex; empty before the first.</summary>
+    public string LastHash { get; private init; } = "";
+
+    /// <summary>The inspection still open; null when there is none. At most one is open at a time.</summary>
+    public InspectionState? OpenInspection => Inspections.FindLast(inspection => !inspection.IsClosed);
+
+    /// <summary>A vehicle before its first entry.</summary>
+    public static VehicleState Before(string id) => new(id);
+
+    /// <summary>The inspection with this number, or null.</summary>
+    public InspectionState? Inspection(long number) => Inspections.Find(inspection => inspection.Number == number);
+
+    /// <summary>The state after one more entry.</summary>
+    public VehicleState Apply(JournalEntry entry)
+    {
+        var counted = this with { NextSequence = entry.Sequence + 1, LastHash = entry.Hash };
+        return entry.Body switch
+        {
+            VehicleAdded v => counted with { Name = v.Name, Description = v.Description, Engine = v.Engine },
+            VehicleDescribed v => counted with { Name = v.Name, Description = v.Description, Engine = v.Engine },
+            VehiclePictured p => counted with { Picture = p.Media },
+            PrivateFactsNoted p => counted with { Private = p },
+            LimitsSet l => counted with { Limits = Limits.SetItem(l.Check, l) },
+            LimitsCleared l => counted with { Limits = Limits.Remove(l.Check) },
+            InspectionStarted s => counted with { Inspections = Inspections.Add(InspectionState.Begin(entry, s)) },
+            null => counted,
+            _ => counted with { Inspections = Inspections.ConvertAll(i => i.Apply(entry)) },
+        };
+    }
+}

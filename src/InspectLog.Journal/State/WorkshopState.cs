@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using InspectLog.Journal.Entries;
+using InspectLog.Journal.Record;
+using InspectLog.Measuring;
+
+namespace InspectLog.Journal.State;
+
+/// <summary>What the workshop's own journal says.</summary>
+/// <param name="Instruments">Instruments in use, in the order they were added.</param>
+public sealed record WorkshopState(ImmutableList<Instrument> Instruments)
+{
+    /// <summary>A workshop without a journal.</summary>
+    public static readonly WorkshopState Empty = new([]);
+
+    /// <summary>The state after one more entry.</summary>
+    public WorkshopState Apply(JournalEntry entry) => entry.Body switch
+    {
+        InstrumentAdded added => this with { Instruments = Without(added.Instrument.Id).Add(added.Instrument) },
+        InstrumentRetired retired => this with { Instruments = Without(retired.Id) },
+        _ => this,
+    };
+
+    private ImmutableList<Instrument> Without(string id) => Instruments.RemoveAll(instrument => instrument.Id == id);
+}
