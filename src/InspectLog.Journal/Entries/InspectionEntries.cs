@@ -23,7 +23,7 @@ public sealed record InspectionStarted(
 /// <param name="Instrument">The instrument with its accuracy at the time; null when none was named.</param>
 /// <param name="Limits">The limits in force; null when there were none, and then nothing was decided.</param>
 /// <param name="Conformity">The decision with its inputs; null without limits.</param>
-/// <param name="From">The proposal it confirms; null when taken by hand.</param>
+/// <param name="From">The proposals it confirms, several for repeats; empty when taken by hand.</param>
 [EntryKind("reading-decided")]
 public sealed record ReadingDecided(
     long Inspection,
@@ -34,7 +34,7 @@ public sealed record ReadingDecided(
     Instrument? Instrument,
     LimitsInForce? Limits,
     Conformity? Conformity,
-    FindingReference? From) : EntryBody;
+    IReadOnlyList<FindingReference> From) : EntryBody;
 
 /// <summary>The limits a reading was decided against.</summary>
 /// <param name="Lower">Lower limit, base unit.</param>

@@ -91,17 +91,18 @@ public sealed record InspectionState
 
     private InspectionState Add(Capture capture) => this with { Captures = Captures.Add(capture) };
 
-    /// <summary>A record settles the proposal it confirms, and a check that has one is no longer left out.</summary>
+    /// <summary>A record settles the proposals it confirms, and a check that has one is no longer left out.</summary>
     private InspectionState Record(JournalEntry entry, string? check)
     {
-        var from = entry.Body switch
+        IReadOnlyList<FindingReference> from = entry.Body switch
         {
             ReadingDecided reading => reading.From,
-            ObservationMade seen => seen.From,
-            ActionDone done => done.From,
-            _ => null,
+            ObservationMade { From: { } finding } => [finding],
+            ActionDone { From: { } finding } => [finding],
+            _ => [],
         };
-        var settled = from is null ? this : Settle(from, ProposalState.Confirmed, entry.Sequence);
+        var settled = from.Aggregate(
+            this, (state, finding) => state.Settle(finding, ProposalState.Confirmed, entry.Sequence));
         return check is null ? settled : settled with { LeftOut = settled.LeftOut.Remove(check) };
     }
 

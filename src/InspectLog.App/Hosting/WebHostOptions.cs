@@ -1,0 +1,14 @@
+namespace InspectLog.App.Hosting;
+
+/// <summary>How the web app is started.</summary>
+/// <param name="DataFolder">Folder of the journals and media.</param>
+/// <param name="Port">TCP port on the loopback interface; 0 takes a free one.</param>
+/// <param name="ModelFile">Speech model to use instead of the one shipped; null for that.</param>
+internal sealed record WebHostOptions(string DataFolder, int Port, string? ModelFile = null)
+{
+    /// <summary>Clock of the journal entries.</summary>
+    public TimeProvider Time { get; init; } = TimeProvider.System;
+
+    /// <summary>Called once with the address the app listens on.</summary>
+    public Action<Uri> Listening { get; init; } = static _ => { };
+}
