@@ -1,0 +1,24 @@
+using InspectLog.App.Forms;
+using InspectLog.Checks;
+using InspectLog.Journal;
+using InspectLog.Journal.State;
+
+namespace InspectLog.App.Bench;
+
+/// <summary>The page that changes a proposal before it is confirmed.</summary>
+/// <param name="Vehicle">The vehicle.</param>
+/// <param name="Inspection">The inspection.</param>
+/// <param name="Sheet">Its sheet.</param>
+/// <param name="Note">The voice note, to play and read again.</param>
+/// <param name="Card">The proposal, with its repeats.</param>
+/// <param name="Form">The form as typed when it was refused; null otherwise. Fields: check, cylinder; for a reading
+/// value, unit; for a bracket goes, stops, unit; for an observation condition, absent; for an action action.</param>
+/// <param name="Problems">Trouble with the garage.</param>
+internal sealed record ChangeView(
+    VehicleState Vehicle,
+    InspectionState Inspection,
+    CheckSheet Sheet,
+    VoiceNote Note,
+    ProposalCard Card,
+    RefusedForm? Form,
+    IReadOnlyList<GarageProblem> Problems);

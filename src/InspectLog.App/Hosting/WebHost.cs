@@ -1,0 +1,9 @@
+namespace InspectLog.App.Hosting;
+
+/// <summary>The web app.</summary>
+internal static class WebHost
+{
+    /// <summary>Runs the web app until it is cancelled.</summary>
+    public static Task RunAsync(WebHostOptions options, CancellationToken cancellationToken) =>
+        throw new NotSupportedException("web host");
+}

@@ -1,0 +1,41 @@
+using System.Globalization;
+
+namespace InspectLog.App;
+
+/// <summary>Addresses of pages, built in one place.</summary>
+internal static class Links
+{
+    public const string Garage = "/";
+    public const string NewVehicle = "/vehicles/new";
+    public const string Find = "/find";
+    public const string Instruments = "/instruments";
+    public const string Sheets = "/sheets";
+    public const string About = "/about";
+
+    public static string Vehicle(string id) => $"/vehicles/{id}";
+
+    public static string Inspection(string vehicleId, long number) =>
+        string.Create(CultureInfo.InvariantCulture, $"/vehicles/{vehicleId}/inspections/{number}");
+
+    public static string Check(string vehicleId, long number, string checkId, int? cylinder = null) =>
+        $"{Inspection(vehicleId, number)}?check={Uri.EscapeDataString(checkId)}"
+        + (cylinder is { } place ? string.Create(CultureInfo.InvariantCulture, $"&place={place}") : "");
+
+    public static string Report(string vehicleId, long number) => $"{Inspection(vehicleId, number)}/report";
+
+    public static string Close(string vehicleId, long number) => $"{Inspection(vehicleId, number)}/close";
+
+    public static string Journal(string vehicleId) => $"/vehicles/{vehicleId}/journal";
+
+    public static string Describe(string vehicleId) => $"/vehicles/{vehicleId}/describe";
+
+    public static string Limits(string vehicleId, string checkId) => $"/vehicles/{vehicleId}/limits/{checkId}";
+
+    public static string Sheet(string id) => $"/sheets/{id}";
+
+    public static string Media(string sha256) => $"/media/{sha256}";
+
+    public static string Display(string sha256) => $"/photos/{sha256}/display";
+
+    public static string Thumbnail(string sha256) => $"/photos/{sha256}/thumbnail";
+}

@@ -1,0 +1,54 @@
+using InspectLog.App.Forms;
+using InspectLog.Checks;
+using InspectLog.Journal;
+using InspectLog.Journal.Record;
+using InspectLog.Journal.State;
+using InspectLog.Measuring;
+
+namespace InspectLog.App.Vehicles;
+
+/// <summary>A vehicle's own page.</summary>
+/// <param name="Vehicle">The vehicle.</param>
+/// <param name="Attention">What needs attention, each a short sentence.</param>
+/// <param name="Inspections">Its inspections, newest first.</param>
+/// <param name="Sheets">Sheets an inspection can be started on.</param>
+/// <param name="Technician">The name proposed for who inspects.</param>
+/// <param name="Form">The start form when it was refused; null otherwise.</param>
+/// <param name="Problems">Trouble with the garage.</param>
+internal sealed record VehicleView(
+    VehicleState Vehicle,
+    IReadOnlyList<string> Attention,
+    IReadOnlyList<InspectionSummary> Inspections,
+    IReadOnlyList<CheckSheet> Sheets,
+    string Technician,
+    RefusedForm? Form,
+    IReadOnlyList<GarageProblem> Problems);
+
+/// <summary>An inspection in a list.</summary>
+/// <param name="Inspection">The inspection.</param>
+/// <param name="SheetTitle">Title of its sheet.</param>
+/// <param name="Tally">"13 pass, 1 conditional, 1 fail", or how far it is.</param>
+internal sealed record InspectionSummary(InspectionState Inspection, string SheetTitle, string Tally);
+
+/// <summary>The form for a new vehicle, or for describing one again.</summary>
+/// <param name="Vehicle">The vehicle described; null for a new one.</param>
+/// <param name="Form">The form as typed when it was refused; null otherwise.</param>
+/// <param name="Problems">Trouble with the garage.</param>
+internal sealed record VehicleFormView(
+    VehicleState? Vehicle, RefusedForm? Form, IReadOnlyList<GarageProblem> Problems);
+
+/// <summary>The form for this vehicle's own limits of one check.</summary>
+/// <param name="Vehicle">The vehicle.</param>
+/// <param name="Check">The check; it is a measured one.</param>
+/// <param name="Measurand">What it measures.</param>
+/// <param name="Form">The form as typed when it was refused; null otherwise.</param>
+/// <param name="Problems">Trouble with the garage.</param>
+internal sealed record LimitsFormView(
+    VehicleState Vehicle, Check Check, Measurand Measurand, RefusedForm? Form, IReadOnlyList<GarageProblem> Problems);
+
+/// <summary>The journal, entry by entry.</summary>
+/// <param name="Vehicle">The vehicle.</param>
+/// <param name="Entries">Its entries, newest first.</param>
+/// <param name="Problems">Trouble with the garage.</param>
+internal sealed record JournalView(
+    VehicleState Vehicle, IReadOnlyList<JournalEntry> Entries, IReadOnlyList<GarageProblem> Problems);
