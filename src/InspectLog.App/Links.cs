@@ -3,7 +3,7 @@ using System.Globalization;
 namespace InspectLog.App;
 
 /// <summary>Addresses of pages, built in one place.</summary>
-internal static class Links
+public static class Links
 {
     public const string Garage = "/";
     public const string NewVehicle = "/vehicles/new";

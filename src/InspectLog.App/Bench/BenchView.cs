@@ -19,7 +19,7 @@ namespace InspectLog.App.Bench;
 /// <param name="Form">The form that was refused, with its errors; null when none was.</param>
 /// <param name="Question">A typed number that could mean two things; null when there is none.</param>
 /// <param name="Problems">Trouble with the garage, for a banner.</param>
-internal sealed record BenchView(
+public sealed record BenchView(
     VehicleState Vehicle,
     InspectionState Inspection,
     CheckSheet Sheet,
@@ -42,7 +42,7 @@ internal sealed record BenchView(
 }
 
 /// <summary>A check in the list.</summary>
-internal sealed record CheckLine(Check Check, CheckProgress Progress, bool IsOpen);
+public sealed record CheckLine(Check Check, CheckProgress Progress, bool IsOpen);
 
 /// <summary>The open check.</summary>
 /// <param name="Check">The check.</param>
@@ -61,7 +61,7 @@ internal sealed record CheckLine(Check Check, CheckProgress Progress, bool IsOpe
 /// <param name="LeftOutBecause">Why it is left out; null when it is not.</param>
 /// <param name="Photos">Its photos.</param>
 /// <param name="NextCheck">Id of the next check that is to do; null when none is.</param>
-internal sealed record OpenCheck(
+public sealed record OpenCheck(
     Check Check,
     int Position,
     CheckProgress Progress,
@@ -78,12 +78,12 @@ internal sealed record OpenCheck(
     string? NextCheck);
 
 /// <summary>A reading from an earlier inspection.</summary>
-internal sealed record PreviousReading(InspectionState Inspection, Recorded<ReadingDecided> Reading);
+public sealed record PreviousReading(InspectionState Inspection, Recorded<ReadingDecided> Reading);
 
 /// <summary>Something the check leaves undone.</summary>
 /// <param name="Disturbance">What the sheet says of it.</param>
 /// <param name="LooseEnd">The loose end while it is so; null otherwise.</param>
-internal sealed record DisturbanceView(Disturbance Disturbance, LooseEnd? LooseEnd);
+public sealed record DisturbanceView(Disturbance Disturbance, LooseEnd? LooseEnd);
 
 /// <summary>One item of the stream.</summary>
 /// <param name="Capture">The voice note, photo or typed note; null for records made by hand.</param>
@@ -91,7 +91,7 @@ internal sealed record DisturbanceView(Disturbance Disturbance, LooseEnd? LooseE
 /// <param name="Time">When, in the workshop's time.</param>
 /// <param name="Cards">For a voice note: what was understood, repeats of one reading together.</param>
 /// <param name="Record">For a record made by hand: what it says; null otherwise.</param>
-internal sealed record CaptureView(
+public sealed record CaptureView(
     Capture? Capture, long Sequence, DateTimeOffset Time, IReadOnlyList<ProposalCard> Cards, EntryBody? Record);
 
 /// <summary>One or more proposals that are settled together: a single finding, or the repeats of one reading.</summary>
@@ -100,7 +100,7 @@ internal sealed record CaptureView(
 /// <param name="Title">"Coil circuit", or "Lead 4".</param>
 /// <param name="Text">What it says: "1.9 Ω and 2.0 Ω", "chafed", "replaced".</param>
 /// <param name="Preview">For a reading with limits: what the decision would be; null otherwise.</param>
-internal sealed record ProposalCard(
+public sealed record ProposalCard(
     IReadOnlyList<Proposal> Proposals, Check? Check, string Title, string Text, Conformity? Preview)
 {
     public Proposal First => Proposals[0];
@@ -117,5 +117,5 @@ internal sealed record ProposalCard(
 /// <param name="Typed">The text as typed.</param>
 /// <param name="Instrument">Id of the instrument chosen; null for none.</param>
 /// <param name="Ambiguity">The question and its choices.</param>
-internal sealed record NumberQuestion(
+public sealed record NumberQuestion(
     string Check, int? Cylinder, string Typed, string? Instrument, TypedNumber.Ambiguous Ambiguity);

@@ -14,7 +14,7 @@ namespace InspectLog.App.Bench;
 /// <param name="Form">The form as typed when it was refused; null otherwise. Fields: check, cylinder; for a reading
 /// value, unit; for a bracket goes, stops, unit; for an observation condition, absent; for an action action.</param>
 /// <param name="Problems">Trouble with the garage.</param>
-internal sealed record ChangeView(
+public sealed record ChangeView(
     VehicleState Vehicle,
     InspectionState Inspection,
     CheckSheet Sheet,

@@ -6,7 +6,7 @@ using InspectLog.Measuring;
 namespace InspectLog.App.Bench;
 
 /// <summary>How far a check has come. The words on screen are not done, captured, decided, left out.</summary>
-internal enum CheckStanding
+public enum CheckStanding
 {
     NotDone,
     Captured,
@@ -15,7 +15,7 @@ internal enum CheckStanding
 }
 
 /// <summary>What a place of a check says, the worse of its reading and its observations.</summary>
-internal enum PlaceOutcome
+public enum PlaceOutcome
 {
     /// <summary>Nothing recorded.</summary>
     None,
@@ -35,7 +35,7 @@ internal enum PlaceOutcome
 /// <param name="Actions">What was done.</param>
 /// <param name="Outcome">What they say together.</param>
 /// <param name="Word">The same in a word or two: "pass", "chafed", "not done".</param>
-internal sealed record PlaceView(
+public sealed record PlaceView(
     int? Cylinder,
     string Name,
     Recorded<ReadingDecided>? Reading,
@@ -53,7 +53,7 @@ internal sealed record PlaceView(
 /// <param name="Word">The same in a word or two for the list of checks: "4 of 6", "conditional pass".</param>
 /// <param name="Places">Its places, in cylinder order.</param>
 /// <param name="OpenProposals">Proposals for it that nobody has settled.</param>
-internal sealed record CheckProgress(
+public sealed record CheckProgress(
     CheckStanding Standing,
     PlaceOutcome Outcome,
     string Word,
@@ -61,7 +61,7 @@ internal sealed record CheckProgress(
     int OpenProposals);
 
 /// <summary>Reads from an inspection where its checks stand. Pure.</summary>
-internal static class Standings
+public static class Standings
 {
     public static CheckProgress Of(InspectionState inspection, CheckSheet sheet, Check check)
     {

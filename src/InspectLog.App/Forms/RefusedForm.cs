@@ -4,7 +4,7 @@ namespace InspectLog.App.Forms;
 /// <param name="Name">Which form: "reading", "bracket", "vehicle".</param>
 /// <param name="Typed">The fields as typed.</param>
 /// <param name="Errors">What is wrong and what to do, by field; under "" for the form as a whole.</param>
-internal sealed record RefusedForm(
+public sealed record RefusedForm(
     string Name, IReadOnlyDictionary<string, string> Typed, IReadOnlyDictionary<string, string> Errors)
 {
     /// <summary>What was typed in a field; empty when nothing was.</summary>

@@ -8,7 +8,7 @@ namespace InspectLog.App.Garages;
 /// <param name="Vehicles">Vehicles, those last worked on first.</param>
 /// <param name="Speech">Whether dictation can be transcribed now.</param>
 /// <param name="Problems">Trouble with the garage.</param>
-internal sealed record GarageView(
+public sealed record GarageView(
     IReadOnlyList<VehicleCard> Vehicles, SpeechReadiness Speech, IReadOnlyList<GarageProblem> Problems);
 
 /// <summary>A vehicle on the first page.</summary>
@@ -16,19 +16,19 @@ internal sealed record GarageView(
 /// <param name="State">"Inspection open since 12:21", "Last looked at 3 May: 13 pass, 1 fail", "Not inspected yet".</param>
 /// <param name="OpenInspection">Number of the open inspection; null when there is none.</param>
 /// <param name="Attention">What is open: doubts, loose ends.</param>
-internal sealed record VehicleCard(
+public sealed record VehicleCard(
     VehicleSummary Summary, string State, long? OpenInspection, IReadOnlyList<string> Attention);
 
 /// <summary>What was found.</summary>
 /// <param name="Words">The words looked for.</param>
 /// <param name="Hits">Entries that hold them, newest first.</param>
 /// <param name="Problems">Trouble with the garage.</param>
-internal sealed record FindView(
+public sealed record FindView(
     string Words, IReadOnlyList<SearchHit> Hits, IReadOnlyList<GarageProblem> Problems);
 
 /// <summary>About the program: what it runs on and what it asks people to heed.</summary>
 /// <param name="Speech">The speech model.</param>
 /// <param name="DataFolder">Where the journals are.</param>
 /// <param name="Problems">Trouble with the garage.</param>
-internal sealed record AboutView(
+public sealed record AboutView(
     SpeechReadiness Speech, string DataFolder, IReadOnlyList<GarageProblem> Problems);

@@ -1,7 +1,7 @@
 namespace InspectLog.App.Hosting;
 
 /// <summary>The web app.</summary>
-internal static class WebHost
+public static class WebHost
 {
     /// <summary>Runs the web app until it is cancelled.</summary>
     public static Task RunAsync(WebHostOptions options, CancellationToken cancellationToken) =>

@@ -4,7 +4,7 @@ namespace InspectLog.App.Hosting;
 /// <param name="DataFolder">Folder of the journals and media.</param>
 /// <param name="Port">TCP port on the loopback interface; 0 takes a free one.</param>
 /// <param name="ModelFile">Speech model to use instead of the one shipped; null for that.</param>
-internal sealed record WebHostOptions(string DataFolder, int Port, string? ModelFile = null)
+public sealed record WebHostOptions(string DataFolder, int Port, string? ModelFile = null)
 {
     /// <summary>Clock of the journal entries.</summary>
     public TimeProvider Time { get; init; } = TimeProvider.System;

@@ -10,7 +10,7 @@ namespace InspectLog.App.Instruments;
 /// <param name="Form">The form as typed when it was refused; null otherwise. Fields: name, kind, accuracy, resolution,
 /// unit.</param>
 /// <param name="Problems">Trouble with the garage.</param>
-internal sealed record InstrumentsView(
+public sealed record InstrumentsView(
     IReadOnlyList<Instrument> Own,
     IReadOnlyList<Instrument> Assumed,
     RefusedForm? Form,

@@ -24,7 +24,7 @@ namespace InspectLog.App.Reports;
 /// <param name="HeadHash">Hash of the journal's last entry.</param>
 /// <param name="Entries">How many entries the journal has.</param>
 /// <param name="Problems">Trouble with the garage.</param>
-internal sealed record ReportView(
+public sealed record ReportView(
     VehicleState Vehicle,
     InspectionState Inspection,
     CheckSheet Sheet,
@@ -47,7 +47,7 @@ internal sealed record ReportView(
 /// <param name="Limits">Limits in force; null when there are none.</param>
 /// <param name="Photos">Its photos.</param>
 /// <param name="Reason">Why it was left out; null otherwise.</param>
-internal sealed record ReportCheck(
+public sealed record ReportCheck(
     Check Check, CheckProgress Progress, LimitsInForce? Limits, IReadOnlyList<PhotoCapture> Photos, string? Reason);
 
 /// <summary>The page that closes an inspection.</summary>
@@ -59,7 +59,7 @@ internal sealed record ReportCheck(
 /// <param name="Waiting">Recordings not yet transcribed.</param>
 /// <param name="Form">The form as typed when it was refused; null otherwise.</param>
 /// <param name="Problems">Trouble with the garage.</param>
-internal sealed record CloseView(
+public sealed record CloseView(
     VehicleState Vehicle,
     InspectionState Inspection,
     IReadOnlyList<CheckLine> Missing,

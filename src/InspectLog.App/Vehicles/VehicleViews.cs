@@ -15,7 +15,7 @@ namespace InspectLog.App.Vehicles;
 /// <param name="Technician">The name proposed for who inspects.</param>
 /// <param name="Form">The start form when it was refused; null otherwise.</param>
 /// <param name="Problems">Trouble with the garage.</param>
-internal sealed record VehicleView(
+public sealed record VehicleView(
     VehicleState Vehicle,
     IReadOnlyList<string> Attention,
     IReadOnlyList<InspectionSummary> Inspections,
@@ -28,13 +28,13 @@ internal sealed record VehicleView(
 /// <param name="Inspection">The inspection.</param>
 /// <param name="SheetTitle">Title of its sheet.</param>
 /// <param name="Tally">"13 pass, 1 conditional, 1 fail", or how far it is.</param>
-internal sealed record InspectionSummary(InspectionState Inspection, string SheetTitle, string Tally);
+public sealed record InspectionSummary(InspectionState Inspection, string SheetTitle, string Tally);
 
 /// <summary>The form for a new vehicle, or for describing one again.</summary>
 /// <param name="Vehicle">The vehicle described; null for a new one.</param>
 /// <param name="Form">The form as typed when it was refused; null otherwise.</param>
 /// <param name="Problems">Trouble with the garage.</param>
-internal sealed record VehicleFormView(
+public sealed record VehicleFormView(
     VehicleState? Vehicle, RefusedForm? Form, IReadOnlyList<GarageProblem> Problems);
 
 /// <summary>The form for this vehicle's own limits of one check.</summary>
@@ -43,12 +43,12 @@ internal sealed record VehicleFormView(
 /// <param name="Measurand">What it measures.</param>
 /// <param name="Form">The form as typed when it was refused; null otherwise.</param>
 /// <param name="Problems">Trouble with the garage.</param>
-internal sealed record LimitsFormView(
+public sealed record LimitsFormView(
     VehicleState Vehicle, Check Check, Measurand Measurand, RefusedForm? Form, IReadOnlyList<GarageProblem> Problems);
 
 /// <summary>The journal, entry by entry.</summary>
 /// <param name="Vehicle">The vehicle.</param>
 /// <param name="Entries">Its entries, newest first.</param>
 /// <param name="Problems">Trouble with the garage.</param>
-internal sealed record JournalView(
+public sealed record JournalView(
     VehicleState Vehicle, IReadOnlyList<JournalEntry> Entries, IReadOnlyList<GarageProblem> Problems);
