@@ -1,0 +1,61 @@
+using System.Security.Cryptography;
+using System.Text.Json;
+using InspectLog.Checks.Sheets;
+
+namespace InspectLog.Checks;
+
+/// <summary>Reads check sheets from their JSON data files. The form is described by
+/// <c>Sheets/check-sheet.schema.json</c>.</summary>
+public static class CheckSheetFile
+{
+    // A byte order mark, which some editors put in front, is not part of JSON.
+    private static ReadOnlySpan<byte> ByteOrderMark => [0xEF, 0xBB, 0xBF];
+
+    /// <summary>Reads a sheet from the bytes of its file. Strict: unknown and repeated members are refused, so that a
+    /// misspelt name is never silently without effect.</summary>
+    /// <param name="file">The whole file, UTF-8.</param>
+    /// <exception cref="CheckSheetFormatException">The file is not a check sheet that can be used.</exception>
+    public static CheckSheet Parse(ReadOnlyMemory<byte> file)
+    {
+        using var document = ParseJson(file);
+        var sheet = new SheetNode(document.RootElement, "")
+            .Object("id", "version", "title", "cylinders", "notice", "checks");
+        return new CheckSheet(
+            CheckReader.Id(sheet["id"]),
+            sheet["version"].Whole(1, 1_000_000),
+            sheet["title"].Text(),
+            sheet["cylinders"].Whole(1, 16),
+            sheet["notice"].Text(),
+            ReadChecks(sheet["checks"]),
+            Convert.ToHexStringLower(SHA256.HashData(file.Span)));
+    }
+
+    private static JsonDocument ParseJson(ReadOnlyMemory<byte> file)
+    {
+        var json = file.Span.StartsWith(ByteOrderMark) ? file[ByteOrderMark.Length..] : file;
+        try
+        {
+            return JsonDocument.Parse(json, new JsonDocumentOptions { AllowDuplicateProperties = false });
+        }
+        catch (JsonException e)
+        {
+            throw new CheckSheetFormatException("", $"The file is not sound JSON. {e.Message}", e);
+        }
+    }
+
+    private static IReadOnlyList<Check> ReadChecks(SheetNode node)
+    {
+        var checks = node.List(CheckReader.Read, atLeastOne: true);
+        if (SheetNode.FirstRepeated(checks.Select(check => check.Id)) is { } repeated)
+        {
+            throw node.Wrong($"two checks have the id '{repeated}'. Each needs its own.");
+        }
+
+        // Several checks may take off the same part; it is one loose end only if all of them mean the same thing.
+        var twoMeanings = checks.SelectMany(check => check.Disturbs).GroupBy(disturbance => disturbance.Id)
+            .FirstOrDefault(sameId => sameId.Distinct().Count() > 1);
+        return twoMeanings is null
+            ? checks
+            : throw node.Wrong($"the disturbance '{twoMeanings.Key}' is worded in two ways. Word it the same, or use two ids.");
+    }
+}

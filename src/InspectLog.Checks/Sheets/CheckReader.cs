@@ -1,0 +1,94 @@
+using System.Text.RegularExpressions;
+
+namespace InspectLog.Checks.Sheets;
+
+/// <summary>Reads one check of a sheet file.</summary>
+internal static partial class CheckReader
+{
+    public static Check Read(SheetNode node)
+    {
+        node.Object("id", "title", "shortTitle", "question", "placeNoun", "measurand", "conditions", "actions",
+            "method", "safeState", "disturbs", "cautions", "spoken");
+        var check = new Check
+        {
+            Id = Id(node["id"]),
+            Title = node["title"].Text(),
+            ShortTitle = node["shortTitle"].Text(),
+            Question = node["question"].Text(),
+            PlaceNoun = node.Optional("placeNoun")?.Word("cylinder", "lead", "tower", "plug"),
+            Measurand = node.Optional("measurand") is { } measurand ? MeasurandReader.Read(measurand) : null,
+            Conditions = Conditions(node["conditions"]),
+            Actions = Actions(node["actions"]),
+            Method = node["method"].Texts(atLeastOne: true),
+            SafeState = node["safeState"].Texts(atLeastOne: true),
+            Disturbs = Disturbances(node["disturbs"]),
+            Cautions = node["cautions"].Texts(),
+            Spoken = Spoken(node["spoken"]),
+        };
+        return check.Measurand is null && check.Conditions.Count == 0
+            ? throw node.Wrong("the check has neither a measurand nor conditions, so nothing could be recorded for it.")
+            : check;
+    }
+
+    public static string Id(SheetNode node)
+    {
+        var id = node.Text();
+        return IdForm().IsMatch(id)
+            ? id
+            : throw node.Wrong($"'{id}' cannot be an id. Use lower-case letters and figures, joined by hyphens.");
+    }
+
+    private static IReadOnlyList<Condition> Conditions(SheetNode node)
+    {
+        var conditions = node.List(Condition);
+        return SheetNode.FirstRepeated(conditions.Select(condition => condition.Id)) is { } repeated
+            ? throw node.Wrong($"the condition '{repeated}' stands in the list twice.")
+            : conditions;
+    }
+
+    private static Condition Condition(SheetNode node)
+    {
+        node.Object("id", "meaning", "phrases");
+        var id = node["id"].Text();
+        if (!ConditionForm().IsMatch(id))
+        {
+            throw node["id"].Wrong($"'{id}' cannot be a condition. Use lower-case words.");
+        }
+
+        var meaning = node["meaning"].Word("good", "attention", "bad");
+        return new Condition(id, Enum.Parse<ConditionMeaning>(meaning, ignoreCase: true), node["phrases"].Texts());
+    }
+
+    private static IReadOnlyList<string> Actions(SheetNode node)
+    {
+        node.List(action => action.Word(PartActions.All));
+        return node.Texts();
+    }
+
+    private static IReadOnlyList<Disturbance> Disturbances(SheetNode node)
+    {
+        var disturbances = node.List(Disturbance);
+        return SheetNode.FirstRepeated(disturbances.Select(disturbance => disturbance.Id)) is { } repeated
+            ? throw node.Wrong($"the disturbance '{repeated}' stands in the list twice.")
+            : disturbances;
+    }
+
+    private static Disturbance Disturbance(SheetNode node)
+    {
+        node.Object("id", "text", "tie");
+        return new Disturbance(Id(node["id"]), node["text"].Text(), node["tie"].Text());
+    }
+
+    private static SpokenNames Spoken(SheetNode node)
+    {
+        node.Object("subjects", "parts", "mainForActions");
+        return new SpokenNames(
+            node["subjects"].Texts(atLeastOne: true), node["parts"].Texts(), node["mainForActions"].YesNo());
+    }
+
+    [GeneratedRegex(@"^[a-z][a-z0-9]*(-[a-z0-9]+)*\z")]
+    private static partial Regex IdForm();
+
+    [GeneratedRegex(@"^[a-z]+( [a-z]+)*\z")]
+    private static partial Regex ConditionForm();
+}

@@ -1,0 +1,73 @@
+using InspectLog.Measuring;
+
+namespace InspectLog.Checks.Sheets;
+
+/// <summary>Reads what a check measures from a sheet file.</summary>
+internal static class MeasurandReader
+{
+    public static Measurand Read(SheetNode node)
+    {
+        node.Object("kind", "displayUnit", "limits", "nominal", "limitSource", "plausible", "gauge");
+        var kind = Enum.Parse<QuantityKind>(
+            node["kind"].Word("resistance", "voltage", "length", "angle"), ignoreCase: true);
+        var measurand = new Measurand(
+            kind,
+            DisplayUnit(node["displayUnit"], kind),
+            node.Optional("limits") is { } limits ? ReadLimits(limits) : null,
+            node.Optional("nominal")?.Number(),
+            node["limitSource"].Text(),
+            Plausible(node["plausible"]),
+            node["gauge"].YesNo());
+        RefuseWhatDoesNotFit(node, measurand);
+        return measurand;
+    }
+
+    private static Unit DisplayUnit(SheetNode node, QuantityKind kind)
+    {
+        var fitting = Units.All.Where(unit => unit.Kind == kind).Select(unit => unit.Symbol).Order(StringComparer.Ordinal);
+        var symbol = node.Text();
+        return Units.Find(symbol) is { } unit && unit.Kind == kind
+            ? unit
+            : throw node.Wrong(
+                $"'{symbol}' is no unit of {kind.ToString().ToLowerInvariant()}. Use one of: {string.Join(", ", fitting)}.");
+    }
+
+    private static Limits ReadLimits(SheetNode node)
+    {
+        node.Object("lower", "upper");
+        try
+        {
+            return Limits.Of(node.Optional("lower")?.Number(), node.Optional("upper")?.Number());
+        }
+        catch (ArgumentException e)
+        {
+            throw node.Wrong(e.Message);
+        }
+    }
+
+    private static PlausibleSpan Plausible(SheetNode node)
+    {
+        node.Object("from", "to");
+        var span = new PlausibleSpan(node["from"].Number(), node["to"].Number());
+        return span.From < span.To ? span : throw node.Wrong("'to' must lie above 'from'.");
+    }
+
+    private static void RefuseWhatDoesNotFit(SheetNode node, Measurand measurand)
+    {
+        var (limits, nominal, plausible) = (measurand.Limits, measurand.Nominal, measurand.Plausible);
+        if (limits?.Lower is { } lower && !plausible.Holds(lower) || limits?.Upper is { } upper && !plausible.Holds(upper))
+        {
+            throw node.Wrong("the plausible span does not hold the limits. Widen the span or correct the limits.");
+        }
+
+        if (nominal is { } value && !plausible.Holds(value))
+        {
+            throw node.Wrong("the nominal value lies outside of the plausible span.");
+        }
+
+        if (nominal < limits?.Lower || nominal > limits?.Upper)
+        {
+            throw node.Wrong("the nominal value lies outside of the limits.");
+        }
+    }
+}
