@@ -1,0 +1,83 @@
+namespace InspectLog.Checks.Judging;
+
+/// <summary>Judges observed checks by what was said of them.</summary>
+/// <remarks>
+/// <para>Each condition means what the sheet says. A good one said to be absent ("no spark") is bad; a bad one said
+/// to be absent ("not cracked") leaves nothing wrong, and counts as seen.</para>
+/// <para>A later word on the same condition replaces the earlier; different conditions stand side by side and the
+/// worst counts, so "cracked" is not undone by "clean". Once something was done to the part (replaced, cleaned,
+/// adjusted, reconnected) what is seen afterwards counts alone; until it is seen again, what was found before
+/// stands.</para>
+/// </remarks>
+public static class ObservationJudge
+{
+    /// <summary>The judgement of every place of a check: one for each cylinder, or a single one for a check done
+    /// once.</summary>
+    /// <param name="check">The check.</param>
+    /// <param name="cylinders">How many cylinders the engine has.</param>
+    /// <param name="statements">What was recorded on this check, oldest first. A statement about the whole counts for
+    /// every place.</param>
+    /// <exception cref="ArgumentException">A statement names a condition the check does not have, or a place there is
+    /// not.</exception>
+    public static IReadOnlyList<PlaceJudgement> JudgePlaces(
+        Check check, int cylinders, IReadOnlyList<Statement> statements)
+    {
+        RefuseUnknown(check, cylinders, statements);
+        int?[] places = check.PerCylinder ? [.. Enumerable.Range(1, cylinders).Cast<int?>()] : [null];
+        return [.. places.Select(place => new PlaceJudgement(place, JudgePlace(check, place, statements)))];
+    }
+
+    private static Judgement JudgePlace(Check check, int? place, IEnumerable<Statement> statements)
+    {
+        var standing = new Dictionary<string, Judgement>(StringComparer.Ordinal);
+        var doneSinceLook = false;
+        foreach (var statement in statements.Where(statement => statement.Cylinder is null || statement.Cylinder == place))
+        {
+            if (statement is Observed seen)
+            {
+                if (doneSinceLook)
+                {
+                    standing.Clear();
+                }
+
+                doneSinceLook = false;
+                standing[seen.Condition] = Of(check.Conditions.First(known => known.Id == seen.Condition), seen.Negated);
+            }
+            else if (statement is Done { Action: not PartActions.Disconnected })
+            {
+                doneSinceLook = true;
+            }
+        }
+
+        return standing.Values.DefaultIfEmpty(Judgement.Unsaid).Max();
+    }
+
+    private static Judgement Of(Condition condition, bool negated) => (condition.Meaning, negated) switch
+    {
+        (ConditionMeaning.Good, false) => Judgement.Good,
+        (ConditionMeaning.Good, true) => Judgement.Bad,
+        (ConditionMeaning.Attention, false) => Judgement.Attention,
+        (ConditionMeaning.Bad, false) => Judgement.Bad,
+        _ => Judgement.Good,
+    };
+
+    private static void RefuseUnknown(Check check, int cylinders, IEnumerable<Statement> statements)
+    {
+        foreach (var statement in statements)
+        {
+            if (statement is Observed seen && check.Conditions.All(known => known.Id != seen.Condition))
+            {
+                throw new ArgumentException(
+                    $"{check.Title} knows no condition '{seen.Condition}'. It knows: " +
+                    $"{string.Join(", ", check.Conditions.Select(known => known.Id))}.");
+            }
+
+            if (statement.Cylinder is { } place && (!check.PerCylinder || place < 1 || place > cylinders))
+            {
+                throw new ArgumentException(check.PerCylinder
+                    ? $"{check.Title} has places 1 to {cylinders}, not {place}."
+                    : $"{check.Title} is done once, not per cylinder.");
+            }
+        }
+    }
+}
