@@ -1,10 +1,20 @@
+using InspectLog.Photos.Formats;
+
 namespace InspectLog.Photos;
 
 /// <summary>What is known of a photo that was taken in. The original bytes are never changed.</summary>
 /// <param name="Format">File format.</param>
 /// <param name="Width">Width in pixels, as it is shown upright.</param>
 /// <param name="Height">Height in pixels, as it is shown upright.</param>
-public sealed record PhotoFacts(PhotoFormat Format, int Width, int Height);
+public sealed record PhotoFacts(PhotoFormat Format, int Width, int Height)
+{
+    /// <summary>When the camera says the photo was taken: its own clock, local time as written, no zone (EXIF
+    /// DateTimeOriginal, else DateTimeDigitized). Null where the file does not say. The clock can be wrong.</summary>
+    public DateTime? Taken { get; init; }
+
+    /// <summary>How the stored picture has to be turned to be upright.</summary>
+    internal Orientation Orientation { get; init; } = Orientation.Upright;
+}
 
 /// <summary>The formats taken.</summary>
 public enum PhotoFormat
@@ -38,13 +48,14 @@ public enum PhotoProblem
     /// <summary>No bytes.</summary>
     Empty,
 
-    /// <summary>Neither JPEG nor PNG.</summary>
+    /// <summary>Neither JPEG nor PNG, or a rare kind of them that browsers do not show either.</summary>
     OtherFormat,
 
     /// <summary>More bytes than <see cref="PhotoIntake.LargestFile"/>.</summary>
     FileTooLarge,
 
-    /// <summary>More pixels than <see cref="PhotoIntake.MostPixels"/>.</summary>
+    /// <summary>More pixels than <see cref="PhotoIntake.MostPixels"/>, or an edge longer than
+    /// <see cref="PhotoIntake.LongestEdge"/>.</summary>
     TooManyPixels,
 
     /// <summary>The file ends early or its content is broken.</summary>
