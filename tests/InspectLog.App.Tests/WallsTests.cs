@@ -1,0 +1,93 @@
+using ArchUnitNET.Domain;
+using ArchUnitNET.Loader;
+using static ArchUnitNET.Fluent.ArchRuleDefinition;
+using Assembly = System.Reflection.Assembly;
+using GivenTypes = ArchUnitNET.Fluent.Syntax.Elements.Types.GivenTypesConjunction;
+using TypesRule = ArchUnitNET.Fluent.Syntax.Elements.Types.TypesShouldConjunction;
+
+namespace InspectLog.App.Tests;
+
+/// <summary>Holds the walls between the rooms: which room may know of which, and which packages stay in one room.
+/// </summary>
+public sealed class WallsTests
+{
+    private const string App = "App";
+
+    private static readonly IReadOnlyDictionary<string, Assembly> Rooms = new Dictionary<string, Assembly>
+    {
+        ["Measuring"] = typeof(Measuring.Limits).Assembly,
+        ["Checks"] = typeof(Checks.CheckSheet).Assembly,
+        ["Dictation"] = typeof(Dictation.Hearing.PcmAudio).Assembly,
+        ["Photos"] = typeof(Photos.PhotoIntake).Assembly,
+        ["Journal"] = typeof(Journal.Garage).Assembly,
+        [App] = typeof(Links).Assembly,
+    };
+
+    private static readonly Architecture House = new ArchLoader().LoadAssemblies([.. Rooms.Values]).Build();
+
+    /// <summary>Each room with the rooms it may know of.</summary>
+    public static TheoryData<string, string[]> Walls => new()
+    {
+        { "Measuring", [] },
+        { "Checks", ["Measuring"] },
+        { "Dictation", ["Checks", "Measuring"] },
+        { "Photos", [] },
+        { "Journal", ["Checks", "Measuring"] },
+        { App, ["Measuring", "Checks", "Dictation", "Photos", "Journal"] },
+    };
+
+    /// <summary>Namespaces from outside that one room alone may use.</summary>
+    public static TheoryData<string, string> Packages => new()
+    {
+        { "Microsoft.AspNetCore", App },
+        { "System.CommandLine", App },
+        { "LiteDB", "Journal" },
+        { "Whisper.net", "Dictation" },
+        { "SixLabors.ImageSharp", "Photos" },
+        { "MathNet.Numerics", "Measuring" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Walls))]
+    public void A_room_knows_only_the_rooms_it_may(string room, string[] known) =>
+        Assert.Empty(Rooms.Keys.Except([room, .. known]).SelectMany(other => BreachesBetween(room, other)));
+
+    [Theory]
+    [MemberData(nameof(Packages))]
+    public void A_package_is_used_in_one_room_only(string package, string room) =>
+        Assert.Empty(Rooms.Keys.Except([room]).SelectMany(other => UsesOf(package, other)));
+
+    [Fact]
+    public void Every_room_of_the_house_has_walls()
+    {
+        var built = Directory.GetFiles(AppContext.BaseDirectory, "InspectLog.*.dll")
+            .Select(file => Path.GetFileNameWithoutExtension(file)["InspectLog.".Length..])
+            .Where(name => !name.EndsWith(".Tests", StringComparison.Ordinal))
+            .Append(App);
+
+        Assert.Equal(built.Order(), Rooms.Keys.Order());
+        Assert.Equal(built.Order(), Walls.Select(row => row.Data.Item1).Order());
+    }
+
+    /// <summary>A control: the app does use the other rooms and the web framework, so rules that say it does not must
+    /// fail. Without this, rules that look at nothing would pass for ever.</summary>
+    [Fact]
+    public void Rules_fail_where_a_room_is_known()
+    {
+        Assert.NotEmpty(BreachesBetween(App, "Journal"));
+        Assert.NotEmpty(BreachesBetween("Checks", "Measuring"));
+        Assert.NotEmpty(UsesOf("Microsoft.AspNetCore", App));
+    }
+
+    private static IEnumerable<string> BreachesBetween(string room, string other) =>
+        Breaches(TypesOf(room).Should().NotDependOnAny(Types(true).That().ResideInAssembly(Rooms[other])));
+
+    private static IEnumerable<string> UsesOf(string package, string room) =>
+        Breaches(TypesOf(room).Should().NotDependOnAny(
+            Types(true).That().ResideInNamespaceMatching($@"^{package.Replace(".", @"\.", StringComparison.Ordinal)}(\.|$)")));
+
+    private static GivenTypes TypesOf(string room) => Types().That().ResideInAssembly(Rooms[room]);
+
+    private static IEnumerable<string> Breaches(TypesRule rule) =>
+        rule.Evaluate(House).Where(result => !result.Passed).Select(result => result.Description);
+}
