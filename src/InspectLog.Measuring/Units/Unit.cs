@@ -4,11 +4,16 @@ namespace InspectLog.Measuring;
 /// <remarks>Instances come from <see cref="Units"/>; two units are equal when they are the same instance.</remarks>
 public sealed class Unit
 {
-    internal Unit(string symbol, QuantityKind kind, double inBaseUnit)
+    // The factor is kept as a fraction of two whole numbers, so that 12 thou is 0.3048 mm to the last digit.
+    private readonly double _numerator;
+    private readonly double _denominator;
+
+    internal Unit(string symbol, QuantityKind kind, double numerator, double denominator = 1)
     {
         Symbol = symbol;
         Kind = kind;
-        InBaseUnit = inBaseUnit;
+        _numerator = numerator;
+        _denominator = denominator;
     }
 
     /// <summary>The symbol as printed beside a number: Ω, kΩ, V, mm, in, thou, °.</summary>
@@ -18,13 +23,13 @@ public sealed class Unit
     public QuantityKind Kind { get; }
 
     /// <summary>How many base units one of this unit is: 1000 for kΩ.</summary>
-    public double InBaseUnit { get; }
+    public double InBaseUnit => _numerator / _denominator;
 
     /// <summary>Converts a value in this unit to the base unit of its kind.</summary>
-    public double ToBase(double value) => value * InBaseUnit;
+    public double ToBase(double value) => value * _numerator / _denominator;
 
     /// <summary>Converts a value in the base unit of the kind to this unit.</summary>
-    public double FromBase(double baseValue) => baseValue / InBaseUnit;
+    public double FromBase(double baseValue) => baseValue * _denominator / _numerator;
 
     /// <inheritdoc/>
     public override string ToString() => Symbol;

@@ -28,8 +28,11 @@ public abstract record TypedNumber
     /// <param name="kind">What the check measures.</param>
     /// <param name="fieldUnit">The unit shown beside the field; taken when the text names none.</param>
     /// <param name="plausible">The span, in the base unit, in which the check's values can sensibly lie.</param>
+    /// <remarks>A number typed without a unit that is out of the question in the field's unit, but lies within the span
+    /// in another, is <see cref="Ambiguous"/> too. Otherwise a value outside the span is taken as typed: it may be the
+    /// fault being looked for, and the caller can ask <see cref="PlausibleSpan.Holds"/>.</remarks>
     public static TypedNumber Read(string text, QuantityKind kind, Unit fieldUnit, PlausibleSpan plausible) =>
-        throw new NotSupportedException("Measuring room");
+        NumberReader.Read(text, kind, fieldUnit, plausible);
 }
 
 /// <summary>A closed span of values in a base unit.</summary>

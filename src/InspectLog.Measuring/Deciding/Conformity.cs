@@ -22,4 +22,9 @@ public sealed record Conformity(
     double CoverageFactor,
     double ProbabilityOfConformity,
     Decision Decision,
-    IReadOnlyList<Contribution> Contributions);
+    IReadOnlyList<Contribution> Contributions)
+{
+    /// <summary>Whether the uncertainty is so large against the limits that no value at all could pass: a finer
+    /// instrument or another method is needed.</summary>
+    public bool AcceptanceZoneIsEmpty { get; init; }
+}

@@ -1,0 +1,38 @@
+namespace InspectLog.Measuring;
+
+/// <summary>Refuses inputs no decision can be made from, in words for the person who entered them.</summary>
+internal static class Refuse
+{
+    internal static void BadInstrument(Accuracy accuracy, double resolution)
+    {
+        ArgumentNullException.ThrowIfNull(accuracy);
+        if (!(accuracy.PercentOfReading >= 0 && double.IsFinite(accuracy.PercentOfReading))
+            || !(accuracy.Counts >= 0 && double.IsFinite(accuracy.Counts)))
+        {
+            throw new ArgumentException("An accuracy must be 0 or more, in percent of the reading and in counts.");
+        }
+
+        if (!(resolution > 0 && double.IsFinite(resolution)))
+        {
+            throw new ArgumentException("The resolution must be above 0: it is the smallest step the display shows.");
+        }
+    }
+
+    internal static void BadBracket(Bracket bracket)
+    {
+        if (!double.IsFinite(bracket.Goes) || !double.IsFinite(bracket.Stops))
+        {
+            throw new ArgumentException("A gauge size must be a finite number.");
+        }
+
+        if (bracket.Stops <= bracket.Goes)
+        {
+            throw new ArgumentException("The gauge that stops must be larger than the gauge that goes.");
+        }
+
+        if (!double.IsFinite(bracket.Stops - bracket.Goes))
+        {
+            throw new ArgumentException("The gauge sizes are too large to work with.");
+        }
+    }
+}

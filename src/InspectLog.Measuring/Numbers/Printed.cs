@@ -1,0 +1,103 @@
+using System.Globalization;
+
+namespace InspectLog.Measuring;
+
+/// <summary>Prints values, uncertainties, limits and decisions for people.</summary>
+/// <remarks>
+/// <para>Expanded uncertainties are given to two significant digits and values to the same place (JCGM 100:2008,
+/// 7.2.6), rounding halves away from zero in decimal, so that 0.345 prints as 0.35 whatever its binary form.</para>
+/// <para>Number and unit are joined by a no-break space (U+00A0), except the degree sign, which stands close. The minus
+/// is the real one (U+2212), as wide as a digit. The decimal mark is a point in every culture; there are no thousands
+/// marks, since choosing the unit keeps numbers short.</para>
+/// </remarks>
+public static class Printed
+{
+    private const char NoBreakSpace = '\u00A0';
+
+    /// <summary>A value by itself, such as a limit or a typed number: as many digits as it has, six at most; a whole
+    /// number in full.</summary>
+    /// <param name="baseValue">The value, in the base unit of the kind.</param>
+    /// <param name="unit">The unit to print it in.</param>
+    public static string Value(double baseValue, Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        var value = unit.FromBase(baseValue);
+        return WithUnit(Rounding.Text(value, Rounding.DecimalsOf(value, 6)), unit);
+    }
+
+    /// <summary>A value with its expanded uncertainty: "1.94 Ω ± 0.15 Ω".</summary>
+    /// <param name="baseValue">The value, in the base unit of the kind.</param>
+    /// <param name="expandedUncertainty">Its expanded uncertainty, base unit, 0 or more.</param>
+    /// <param name="unit">The unit to print both in.</param>
+    public static string Uncertain(double baseValue, double expandedUncertainty, Unit unit)
+    {
+        var (value, spread) = UncertainNumbers(baseValue, expandedUncertainty, unit);
+        return $"{WithUnit(value, unit)} ± {WithUnit(spread, unit)}";
+    }
+
+    /// <summary>The two numbers of <see cref="Uncertain"/> without their unit, for a table whose heading has it.</summary>
+    public static (string Value, string Spread) UncertainNumbers(
+        double baseValue, double expandedUncertainty, Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        var spread = unit.FromBase(expandedUncertainty);
+        var value = unit.FromBase(baseValue);
+        var decimals = spread > 0 ? Rounding.DecimalsFor(spread, 2) : Rounding.DecimalsOf(value, 6);
+        return (Rounding.Text(value, decimals), Rounding.Text(spread, decimals));
+    }
+
+    /// <summary>Limits: "0.6 to 2.0 Ω", "at most 25 kΩ", "at least 10 MΩ".</summary>
+    public static string Span(Limits limits, Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(limits);
+        return limits switch
+        {
+            { Lower: { } lower, Upper: { } upper } => Span(lower, upper, unit),
+            { Upper: { } upper } => $"at most {Value(upper, unit)}",
+            _ => $"at least {Value(limits.Lower.GetValueOrDefault(), unit)}",
+        };
+    }
+
+    /// <summary>A span of values, both ends to the same place: "0.30 to 0.35 mm".</summary>
+    public static string Span(double from, double to, Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        var (low, high) = (unit.FromBase(from), unit.FromBase(to));
+        var decimals = Math.Max(Rounding.DecimalsOf(low, 6), Rounding.DecimalsOf(high, 6));
+        return $"{Rounding.Text(low, decimals)} to {WithUnit(Rounding.Text(high, decimals), unit)}";
+    }
+
+    /// <summary>A probability as a chance: "84 in 100", with "more than 99 in 100" and "less than 1 in 100" at the
+    /// ends, since nothing measured is certain.</summary>
+    /// <param name="probability">From 0 to 1.</param>
+    public static string Chance(double probability)
+    {
+        var inHundred = Math.Round(probability * 100, MidpointRounding.AwayFromZero);
+        return inHundred >= 100 ? "more than 99 in 100"
+            : inHundred < 1 ? "less than 1 in 100"
+            : string.Create(CultureInfo.InvariantCulture, $"{inHundred} in 100");
+    }
+
+    /// <summary>A decided reading in one line, as under the reading strip: "1.95 Ω ± 0.10 Ω: conditional pass. 84 in
+    /// 100 that it is within 0.6 to 2.0 Ω." A bracket names its gauges instead.</summary>
+    /// <param name="reading">What was read.</param>
+    /// <param name="conformity">What <see cref="ConformityRule.Decide"/> said of it.</param>
+    /// <param name="limits">The limits it was decided against.</param>
+    /// <param name="unit">The unit to print in.</param>
+    public static string Sentence(Reading reading, Conformity conformity, Limits limits, Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(conformity);
+        ArgumentNullException.ThrowIfNull(limits);
+        var what = reading is Bracket bracket
+            ? $"Between {Span(bracket.Goes, bracket.Stops, unit).Replace(" to ", " and ", StringComparison.Ordinal)}"
+            : Uncertain(conformity.Value, conformity.ExpandedUncertainty, unit);
+        var within = limits is { Lower: not null, Upper: not null } ? "within " : "";
+        return $"{what}: {conformity.Decision.Words()}. "
+            + $"{Capital(Chance(conformity.ProbabilityOfConformity))} that it is {within}{Span(limits, unit)}.";
+    }
+
+    private static string WithUnit(string number, Unit unit) =>
+        unit.Symbol == "°" ? number + unit.Symbol : number + NoBreakSpace + unit.Symbol;
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

@@ -1,0 +1,157 @@
+namespace InspectLog.Measuring.Tests;
+
+public class ConformityRuleTests
+{
+    [Fact]
+    public void Single_reading_is_decided_with_accuracy_and_display_step()
+    {
+        // 0.8 % of 1.95 plus 3 counts of 0.1 is ±0.3156; half a step is ±0.05.
+        var conformity = ConformityRule.Decide(Some.Reading([1.95], 0.8, 3, 0.1), Limits.Of(0.6, 2.0));
+
+        Close.ToDigits(Math.Sqrt(((0.3156 * 0.3156) + (0.05 * 0.05)) / 3), conformity.StandardUncertainty, 12);
+        Assert.Equal(2, conformity.CoverageFactor);
+        Assert.Equal(2 * conformity.StandardUncertainty, conformity.ExpandedUncertainty);
+        Assert.Equal(Decision.ConditionalPass, conformity.Decision);
+        Assert.Equal(["instrument accuracy", "display step"], conformity.Contributions.Select(c => c.Name));
+    }
+
+    [Fact]
+    public void Repeats_bring_their_spread_and_a_larger_coverage_factor()
+    {
+        var conformity = ConformityRule.Decide(
+            Some.Reading([1.50, 1.62, 1.54], 0.1, 0, 0.01), Limits.Of(0.6, 2.0));
+        var repeats = conformity.Contributions[0];
+        var share = repeats.StandardUncertainty / conformity.StandardUncertainty;
+
+        Assert.Equal("spread of the repeats", repeats.Name);
+        Assert.Equal(2, repeats.DegreesOfFreedom);
+        // Deviations −0.16/3, 0.20/3 and −0.04/3 from the mean: s² = 0.0672/9/2.
+        Close.ToDigits(Math.Sqrt(0.0672 / 9 / 2 / 3), repeats.StandardUncertainty, 12);
+        Close.ToDigits(Coverage.Factor(2 / Math.Pow(share, 4)), conformity.CoverageFactor, 9);
+    }
+
+    [Fact]
+    public void Contributions_come_largest_first()
+    {
+        var conformity = ConformityRule.Decide(Some.Reading([5, 5.001], 0, 0, 0.1), Limits.Of(0, 10));
+
+        Assert.Equal(
+            ["display step", "spread of the repeats", "instrument accuracy"],
+            conformity.Contributions.Select(c => c.Name));
+    }
+
+    [Fact]
+    public void Identical_repeats_leave_the_coverage_factor_at_two()
+    {
+        var conformity = ConformityRule.Decide(Some.Reading([1.95, 1.95, 1.95], 0.5, 1, 0.01), Limits.Of(0.6, 2.0));
+
+        Assert.Equal(1.95, conformity.Value);
+        Assert.Equal(2, conformity.CoverageFactor);
+    }
+
+    // The tie rule: an edge belongs to the better side.
+    [Theory]
+    [InlineData(1.90, Decision.Pass)]
+    [InlineData(1.9000001, Decision.ConditionalPass)]
+    [InlineData(2.00, Decision.ConditionalPass)]
+    [InlineData(2.0000001, Decision.ConditionalFail)]
+    [InlineData(2.10, Decision.ConditionalFail)]
+    [InlineData(2.1000001, Decision.Fail)]
+    [InlineData(0.70, Decision.Pass)]
+    [InlineData(0.6999999, Decision.ConditionalPass)]
+    [InlineData(0.60, Decision.ConditionalPass)]
+    [InlineData(0.5999999, Decision.ConditionalFail)]
+    [InlineData(0.50, Decision.ConditionalFail)]
+    [InlineData(0.4999999, Decision.Fail)]
+    public void Value_exactly_on_an_edge_belongs_to_the_better_side(double value, Decision expected) =>
+        Assert.Equal(expected, ConformityRule.Decide(Some.With(value, 0.05), Limits.Of(0.6, 2.0)).Decision);
+
+    [Theory]
+    [InlineData(0.1 + 0.2, null, 0.3)]
+    [InlineData(0.3, 0.1 + 0.2, null)]
+    [InlineData(1.1 * 3, null, 3.3)]
+    public void Value_that_misses_a_limit_only_in_the_sixteenth_digit_is_on_it(double value, double? lower, double? upper) =>
+        Assert.Equal(
+            Decision.ConditionalPass, ConformityRule.Decide(Some.With(value, 0.05), Limits.Of(lower, upper)).Decision);
+
+    [Theory]
+    [InlineData(2.0, Decision.Pass)]
+    [InlineData(1.0, Decision.Pass)]
+    [InlineData(2.001, Decision.Fail)]
+    [InlineData(0.599, Decision.Fail)]
+    public void Vanishing_uncertainty_decides_by_the_limits_alone(double value, Decision expected)
+    {
+        var conformity = ConformityRule.Decide(Some.Reading([value], 0, 0, 1e-300), Limits.Of(0.6, 2.0));
+
+        Assert.Equal(expected, conformity.Decision);
+        Assert.InRange(conformity.ProbabilityOfConformity, 0, 1);
+        Assert.All(conformity.Contributions, c => Assert.True(double.IsFinite(c.StandardUncertainty)));
+    }
+
+    [Theory]
+    [InlineData(2.0, 1)]
+    [InlineData(2.001, 0)]
+    public void Uncertainty_too_small_for_a_number_still_gives_a_probability(double value, double probability)
+    {
+        var conformity = ConformityRule.Decide(Some.Reading([value], 0, 0, double.Epsilon), Limits.Of(0.6, 2.0));
+
+        Assert.Equal(0, conformity.StandardUncertainty);
+        Assert.Equal(probability, conformity.ProbabilityOfConformity);
+    }
+
+    [Theory]
+    [InlineData(0.25)]
+    [InlineData(0.28)]
+    [InlineData(0.30)]
+    [InlineData(0.33)]
+    [InlineData(0.35)]
+    public void Uncertainty_wider_than_the_limits_never_passes_and_says_so(double value)
+    {
+        var conformity = ConformityRule.Decide(Some.With(value, 0.03), Limits.Of(0.25, 0.35));
+
+        Assert.Equal(Decision.ConditionalPass, conformity.Decision);
+        Assert.True(conformity.AcceptanceZoneIsEmpty);
+    }
+
+    [Fact]
+    public void One_sided_limit_never_has_an_empty_acceptance_zone() =>
+        Assert.False(ConformityRule.Decide(Some.With(1, 100), Limits.Of(0, null)).AcceptanceZoneIsEmpty);
+
+    public static TheoryData<Reading, string> Unusable => new()
+    {
+        { new DisplayedReading([], new Accuracy(1, 1), 0.1), "at least one value" },
+        { new DisplayedReading([double.NaN], new Accuracy(1, 1), 0.1), "finite" },
+        { new DisplayedReading([1, double.PositiveInfinity], new Accuracy(1, 1), 0.1), "finite" },
+        { new DisplayedReading([1e308, -1e308, 1e308], new Accuracy(1, 1), 0.1), "too large" },
+        { new DisplayedReading([1e308], new Accuracy(100, 1), 1e308), "too large" },
+        { new DisplayedReading([1], new Accuracy(-1, 1), 0.1), "0 or more" },
+        { new DisplayedReading([1], new Accuracy(1, -1), 0.1), "0 or more" },
+        { new DisplayedReading([1], new Accuracy(double.NaN, 1), 0.1), "0 or more" },
+        { new DisplayedReading([1], new Accuracy(1, double.PositiveInfinity), 0.1), "0 or more" },
+        { new DisplayedReading([1], new Accuracy(1, 1), 0), "above 0" },
+        { new DisplayedReading([1], new Accuracy(1, 1), -0.1), "above 0" },
+        { new DisplayedReading([1], new Accuracy(1, 1), double.NaN), "above 0" },
+        { new DisplayedReading([1], new Accuracy(1, 1), double.PositiveInfinity), "above 0" },
+        { new Bracket(0.4, 0.3), "larger than" },
+        { new Bracket(0.3, 0.3), "larger than" },
+        { new Bracket(double.NaN, 0.3), "finite" },
+        { new Bracket(0.3, double.PositiveInfinity), "finite" },
+        { new Bracket(-1.5e308, 1.5e308), "too large" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Unusable))]
+    public void Unusable_reading_is_refused_with_the_reason(Reading reading, string reason)
+    {
+        var refusal = Assert.Throws<ArgumentException>(() => ConformityRule.Decide(reading, Limits.Of(0, 1)));
+
+        Assert.Contains(reason, refusal.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("Parameter", refusal.Message, StringComparison.Ordinal);
+    }
+
+    private sealed record Guess : Reading;
+
+    [Fact]
+    public void Reading_of_an_unknown_sort_is_refused() =>
+        Assert.Throws<ArgumentException>(() => ConformityRule.Decide(new Guess(), Limits.Of(0, 1)));
+}
