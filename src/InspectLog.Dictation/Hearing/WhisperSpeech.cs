@@ -1,0 +1,126 @@
+using Whisper.net;
+
+namespace InspectLog.Dictation.Hearing;
+
+/// <summary>Transcribes with a Whisper model on this machine's processor. Loads the model on first use and keeps it;
+/// one transcription runs at a time, others wait their turn.</summary>
+/// <param name="models">The model files.</param>
+public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDisposable
+{
+    private const double ShareOfVoiceActivity = 0.05;
+
+    private readonly SemaphoreSlim _turn = new(1, 1);
+    private readonly Func<string?> _loadLibrary = NativeSpeechLibrary.Load;
+    private WhisperDecoder? _decoder;
+    private VoiceActivity? _voiceActivity;
+    private (string? Sha256, string Problem)? _refused;
+
+    /// <summary>For tests: with another way to load the native library.</summary>
+    internal WhisperSpeech(SpeechModels models, Func<string?> loadLibrary)
+        : this(models) => _loadLibrary = loadLibrary;
+
+    /// <inheritdoc/>
+    /// <remarks>The first call hashes the model files (a fraction of a second); later calls do so only when they changed.</remarks>
+    public SpeechReadiness Readiness
+    {
+        get
+        {
+            var whisper = models.Whisper.Check();
+            var refusal = _refused is { } refused && refused.Sha256 == whisper.Sha256 ? refused.Problem : null;
+            var problem = whisper.Problem ?? models.VoiceActivity.Check().Problem ?? refusal ?? _loadLibrary();
+            return new(problem is null, models.Whisper.Name, whisper.Sha256, problem);
+        }
+    }
+
+    /// <summary>Times a result looked wrong at the reduced window and the clip was decoded again with the whole one.</summary>
+    public int Redone => _decoder?.Redone ?? 0;
+
+    /// <inheritdoc/>
+    public async Task<Transcript> TranscribeAsync(PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken)
+    {
+        ArgumentNullException.ThrowIfNull(audio);
+        await _turn.WaitAsync(cancellationToken);
+        try
+        {
+            var (decoder, voiceActivity) = await Task.Run(Load, cancellationToken);
+            return await Task.Run(() => HearAsync(decoder, voiceActivity, audio, progress, cancellationToken), cancellationToken);
+        }
+        catch (WhisperProcessingException e)
+        {
+            throw new SpeechUnavailableException($"The speech model failed on this recording ({e.Message}). It is kept and can be transcribed later.", e);
+        }
+        finally
+        {
+            _turn.Release();
+        }
+    }
+
+    /// <summary>Loads the model ahead of the first recording.</summary>
+    /// <exception cref="SpeechUnavailableException">The model or the native library is missing or corrupt.</exception>
+    public async Task WarmUpAsync(CancellationToken cancellationToken)
+    {
+        await _turn.WaitAsync(cancellationToken);
+        try
+        {
+            await Task.Run(Load, cancellationToken);
+        }
+        finally
+        {
+            _turn.Release();
+        }
+    }
+
+    /// <summary>Waits for the running transcription, then frees the models.</summary>
+    public async ValueTask DisposeAsync()
+    {
+        await _turn.WaitAsync();
+        _decoder?.Dispose();
+        _voiceActivity?.Dispose();
+        _turn.Dispose();
+    }
+
+    private static async Task<Transcript> HearAsync(
+        WhisperDecoder decoder, VoiceActivity voiceActivity, PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken)
+    {
+        progress?.Report(0);
+        var speech = await voiceActivity.FindAsync(audio.Samples, cancellationToken);
+        var clips = ClipCutter.Cut(audio.Samples.Span, speech);
+        progress?.Report(ShareOfVoiceActivity);
+
+        var composer = new TranscriptComposer(audio.Duration);
+        var total = clips.Sum(clip => (double)clip.Length);
+        var done = 0.0;
+        foreach (var clip in clips)
+        {
+            composer.Add(clip, await decoder.DecodeAsync(clip, audio.Samples, cancellationToken));
+            done += clip.Length;
+            progress?.Report(ShareOfVoiceActivity + ((1 - ShareOfVoiceActivity) * done / total));
+        }
+
+        progress?.Report(1);
+        return composer.Build(speechFound: clips.Count > 0);
+    }
+
+    private (WhisperDecoder Decoder, VoiceActivity VoiceActivity) Load()
+    {
+        if (_decoder is not null && _voiceActivity is not null)
+            return (_decoder, _voiceActivity);
+        var readiness = Readiness;
+        if (readiness.Problem is { } problem)
+            throw new SpeechUnavailableException(problem);
+
+        try
+        {
+            _voiceActivity ??= new VoiceActivity(models.VoiceActivity.Path);
+            _decoder = new WhisperDecoder(models.Whisper.Path);
+            return (_decoder, _voiceActivity);
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            var refusal = $"The speech model {models.Whisper.Name} cannot be loaded ({e.Message}). Use the model that comes with the "
+                + "program, or another whisper.cpp model. Recordings are kept and can be transcribed later.";
+            _refused = (readiness.ModelSha256, refusal);
+            throw new SpeechUnavailableException(refusal, e);
+        }
+    }
+}
