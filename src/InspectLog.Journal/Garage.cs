@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Index;
 using InspectLog.Journal.Record;
@@ -10,7 +11,41 @@ namespace InspectLog.Journal;
 /// Safe for use by many threads; appends to one journal are made one after the other.</summary>
 public sealed class Garage : IDisposable
 {
-    private Garage(string folder) => Folder = folder;
+    private const int MostHits = 100;
+
+    private readonly DataFolder _folder;
+    private readonly TimeProvider _time;
+    private readonly IDurable _durable;
+    private readonly FileStream _lock;
+    private readonly WriteLatch _latch = new();
+    private readonly Lock _adding = new();
+    private readonly ConcurrentDictionary<string, OpenJournal<VehicleState>> _vehicles = new(StringComparer.Ordinal);
+    private readonly OpenJournal<WorkshopState> _workshop;
+    private readonly GarageIndex _index;
+    private readonly IReadOnlyList<GarageProblem> _foundAtOpening;
+
+    private Garage(DataFolder folder, TimeProvider time, IDurable durable, FileStream @lock)
+    {
+        _folder = folder;
+        _time = time;
+        _durable = durable;
+        _lock = @lock;
+        Media = new MediaStore(folder.Media, durable, _latch);
+        Media.RemoveUnfinished();
+        var recovery = new Recovery(folder, time);
+        recovery.SetUnfinishedVehiclesAside();
+        _workshop = new(FileAt(folder.Workshop), WorkshopState.Empty, (state, entry) => state.Apply(entry), time);
+        recovery.Recover(_workshop, "workshop", "the workshop", vehicleId: null);
+        foreach (var id in VehicleFolders())
+        {
+            var journal = OpenVehicle(id);
+            recovery.Recover(journal, id, journal.Now.State.Name, vehicleId: id);
+            _vehicles[id] = journal;
+        }
+
+        _foundAtOpening = recovery.Found;
+        _index = new GarageIndex(folder.Index, JournalsForIndex);
+    }
 
     /// <summary>Opens a data folder, creating it when missing, and takes its lock for the life of the object.
     /// Torn last lines are set aside and noted; an index that does not match the journals is made again.</summary>
@@ -18,21 +53,61 @@ public sealed class Garage : IDisposable
     /// <param name="time">Clock and local offset of the entries.</param>
     /// <exception cref="DataFolderInUseException">Another process has it open.</exception>
     /// <exception cref="IOException">The folder cannot be read or written.</exception>
-    public static Garage Open(string folder, TimeProvider time) => throw new NotSupportedException("Journal room");
+    public static Garage Open(string folder, TimeProvider time) => Open(folder, time, new Durable());
+
+    internal static Garage Open(string folder, TimeProvider time, IDurable durable)
+    {
+        var places = new DataFolder(Path.GetFullPath(folder));
+        FileStream? @lock = null;
+        try
+        {
+            Directory.CreateDirectory(places.Root);
+            @lock = places.TakeLock();
+            places.Create(durable);
+            return new Garage(places, time, durable, @lock);
+        }
+        catch (UnauthorizedAccessException cause)
+        {
+            @lock?.Dispose();
+            throw new IOException($"The folder {places.Root} cannot be used: {cause.Message}", cause);
+        }
+        catch
+        {
+            @lock?.Dispose();
+            throw;
+        }
+    }
 
     /// <summary>The data folder.</summary>
-    public string Folder { get; }
+    public string Folder => _folder.Root;
 
     /// <summary>Recordings and photos.</summary>
-    public MediaStore Media => throw new NotSupportedException("Journal room");
+    public MediaStore Media { get; }
 
     /// <summary>What is wrong with the garage, for a banner on every page; empty when all is well.</summary>
-    public IReadOnlyList<GarageProblem> Problems => throw new NotSupportedException("Journal room");
+    public IReadOnlyList<GarageProblem> Problems =>
+        [.. new[] { _latch.Problem, _index.Problem }.OfType<GarageProblem>(), .. _foundAtOpening];
 
     /// <summary>Adds a vehicle and returns its id, made from its name.</summary>
+    /// <exception cref="ArgumentException">The name is empty.</exception>
     /// <exception cref="JournalReadOnlyException">Nothing can be written at present.</exception>
-    public string AddVehicle(string actor, VehicleAdded vehicle, params IReadOnlyList<EntryBody> further) =>
-        throw new NotSupportedException("Journal room");
+    public string AddVehicle(string actor, VehicleAdded vehicle, params IReadOnlyList<EntryBody> further)
+    {
+        if (string.IsNullOrWhiteSpace(vehicle.Name))
+        {
+            throw new ArgumentException("A vehicle needs a name.", nameof(vehicle));
+        }
+
+        lock (_adding)
+        {
+            var id = VehicleIds.New(vehicle.Name, id => Directory.Exists(_folder.Vehicle(id)));
+            _latch.Guard(() => MakeVehicle(id, actor, [vehicle, .. further]));
+            var journal = OpenVehicle(id);
+            _vehicles[id] = journal;
+            _index.Add(journal.Now.State, journal.Now.Entries);
+            return id;
+        }
+    }
 
     /// <summary>Appends entries to a vehicle's journal. They are on disk when this returns.</summary>
     /// <param name="vehicleId">The vehicle.</param>
@@ -45,47 +120,75 @@ public sealed class Garage : IDisposable
     /// write failed, or the journal is damaged. Nothing was acknowledged.</exception>
     public VehicleState Append(
         string vehicleId, string actor, Func<VehicleState, IReadOnlyList<EntryBody>> decide) =>
-        throw new NotSupportedException("Journal room");
+        Journal(vehicleId).Append(actor, decide, (now, entries) => _index.Add(now.State, entries));
 
     /// <summary>Appends entries to the workshop's journal.</summary>
     /// <exception cref="JournalReadOnlyException">Nothing can be written at present.</exception>
     public WorkshopState AppendToWorkshop(string actor, params IReadOnlyList<EntryBody> bodies) =>
-        throw new NotSupportedException("Journal room");
+        _workshop.Append(actor, _ => bodies, (_, _) => { });
 
     /// <summary>The workshop: its instruments.</summary>
-    public WorkshopState Workshop => throw new NotSupportedException("Journal room");
+    public WorkshopState Workshop => _workshop.Now.State;
 
     /// <summary>The state of a vehicle, or null when there is none with this id.</summary>
-    public VehicleState? FindVehicle(string vehicleId) => throw new NotSupportedException("Journal room");
+    public VehicleState? FindVehicle(string vehicleId) => _vehicles.GetValueOrDefault(vehicleId)?.Now.State;
 
     /// <summary>All entries of a vehicle's journal, oldest first.</summary>
     /// <exception cref="UnknownVehicleException">There is no such vehicle.</exception>
-    public IReadOnlyList<JournalEntry> Entries(string vehicleId) => throw new NotSupportedException("Journal room");
+    public IReadOnlyList<JournalEntry> Entries(string vehicleId) => Journal(vehicleId).Now.Entries;
 
     /// <summary>All vehicles, those last worked on first.</summary>
-    public IReadOnlyList<VehicleSummary> Vehicles() => throw new NotSupportedException("Journal room");
+    public IReadOnlyList<VehicleSummary> Vehicles() => _index.Vehicles();
 
-    /// <summary>Finds entries by words said, written or recorded; each word must occur. At most 100, newest first.</summary>
-    public IReadOnlyList<SearchHit> Search(string words) => throw new NotSupportedException("Journal room");
+    /// <summary>Finds entries by words said, written or recorded; each word must occur. At most 100, newest first.
+    /// Case and accents do not matter, and the beginning of a word is enough.</summary>
+    public IReadOnlyList<SearchHit> Search(string words) => _index.Search(words, MostHits);
 
     /// <summary>Recordings that have no transcript yet, oldest first.</summary>
-    public IReadOnlyList<WaitingRecording> WaitingRecordings() => throw new NotSupportedException("Journal room");
+    public IReadOnlyList<WaitingRecording> WaitingRecordings() => _index.Waiting();
+
+    /// <summary>Deletes the index and makes it again from the journals.</summary>
+    public void RebuildIndex() => _index.Rebuild();
 
     /// <inheritdoc/>
-    public void Dispose() => GC.SuppressFinalize(this);
+    public void Dispose()
+    {
+        _workshop.Close();
+        foreach (var journal in _vehicles.Values)
+        {
+            journal.Close();
+        }
+
+        _index.Dispose();
+        _lock.Dispose();
+    }
+
+    private OpenJournal<VehicleState> Journal(string vehicleId) =>
+        _vehicles.GetValueOrDefault(vehicleId) ?? throw new UnknownVehicleException(vehicleId);
+
+    private OpenJournal<VehicleState> OpenVehicle(string id) => new(
+        FileAt(_folder.Journal(id)), VehicleState.Before(id), (state, entry) => state.Apply(entry), _time);
+
+    private JournalFile FileAt(string path) => new(path, _durable, _latch);
+
+    private IEnumerable<string> VehicleFolders() => Directory.EnumerateDirectories(_folder.Vehicles)
+        .Select(folder => Path.GetFileName(folder))
+        .Where(VehicleIds.IsId)
+        .Order(StringComparer.Ordinal);
+
+    private IEnumerable<IndexedJournal> JournalsForIndex() => _vehicles.Values
+        .Select(journal => new IndexedJournal(journal.Now.State, journal.Now.Entries))
+        .Where(journal => journal.Entries.Count > 0);
+
+    /// <summary>Makes a vehicle's folder whole under another name, so that it appears with its first entries on disk
+    /// or not at all.</summary>
+    private void MakeVehicle(string id, string actor, IReadOnlyList<EntryBody> bodies)
+    {
+        var folder = _folder.VehicleInTheMaking(id);
+        Directory.CreateDirectory(folder);
+        var record = NewEntries.Of(actor, bodies, [], _time.GetLocalNow());
+        FileAt(Path.Combine(folder, DataFolder.JournalName)).Append(record.Bytes);
+        Directory.Move(folder, _folder.Vehicle(id));
+        _durable.SyncFolder(_folder.Vehicles);
+    }
 }
-
-/// <summary>Something wrong with the garage.</summary>
-/// <param name="ReadOnly">Whether nothing can be written because of it.</param>
-/// <param name="Message">What it is and what to do.</param>
-public sealed record GarageProblem(bool ReadOnly, string Message);
-
-/// <summary>Nothing can be written at present.</summary>
-public sealed class JournalReadOnlyException(string message, Exception? inner = null) : IOException(message, inner);
-
-/// <summary>Another process has the data folder open.</summary>
-public sealed class DataFolderInUseException(string message, Exception? inner = null) : IOException(message, inner);
-
-/// <summary>There is no vehicle with this id.</summary>
-public sealed class UnknownVehicleException(string vehicleId)
-    : Exception($"There is no vehicle \"{vehicleId}\" in this garage.");

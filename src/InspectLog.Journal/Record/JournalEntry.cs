@@ -29,4 +29,10 @@ public sealed record JournalEntry(
 
     /// <summary>When it was appended, in the workshop's time.</summary>
     public DateTimeOffset LocalTime => Time.ToOffset(Offset);
+
+    /// <summary>Whether its body was withheld or erased. Its hash still stands for what it said.</summary>
+    public bool IsWithheld { get; init; }
+
+    /// <summary>The JSON of a body this version of the program cannot read; null otherwise. Kept to be shown.</summary>
+    public string? UnreadBody { get; init; }
 }

@@ -7,13 +7,13 @@ namespace InspectLog.Journal.State;
 /// <summary>What a vehicle's journal says as a whole: all entries read in order. Immutable.</summary>
 public sealed record VehicleState
 {
-    private VehicleState(string id) => Id = id;
+    private VehicleState(string id) => (Id, Name) = (id, id);
 
     /// <summary>Vehicle id.</summary>
     public string Id { get; }
 
-    /// <summary>What people call it.</summary>
-    public string Name { get; private init; } = "";
+    /// <summary>What people call it; its id as long as the journal does not say.</summary>
+    public string Name { get; private init; }
 
     /// <summary>Year, body, what it is; may be empty.</summary>
     public string Description { get; private init; } = "";

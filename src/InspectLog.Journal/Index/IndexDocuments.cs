@@ -1,0 +1,80 @@
+using LiteDB;
+
+namespace InspectLog.Journal.Index;
+
+/// <summary>How far a journal has been read into the index.</summary>
+internal sealed record PositionRow
+{
+    public required string Id { get; init; }
+
+    public required long Sequence { get; init; }
+
+    public required string Hash { get; init; }
+}
+
+/// <summary>A vehicle.</summary>
+internal sealed record VehicleRow
+{
+    public required string Id { get; init; }
+
+    public required string Name { get; init; }
+
+    public required string Description { get; init; }
+
+    public required string? Picture { get; init; }
+
+    public required DateTime LastChanged { get; init; }
+}
+
+/// <summary>An entry that can be found by its words.</summary>
+internal sealed record TextRow
+{
+    public required string Id { get; init; }
+
+    public required string Vehicle { get; init; }
+
+    public required long Sequence { get; init; }
+
+    public required long? Inspection { get; init; }
+
+    public required DateTime Time { get; init; }
+
+    public required string Text { get; init; }
+
+    public required string[] Words { get; init; }
+}
+
+/// <summary>A recording to be transcribed.</summary>
+internal sealed record WaitingRow
+{
+    public required string Id { get; init; }
+
+    public required string Vehicle { get; init; }
+
+    public required long Recording { get; init; }
+
+    public required long Inspection { get; init; }
+
+    public required DateTime Kept { get; init; }
+}
+
+/// <summary>The collections of the index, made before anything else happens in it.</summary>
+internal sealed class IndexDocuments
+{
+    public IndexDocuments(LiteDatabase database)
+    {
+        Positions = database.GetCollection<PositionRow>("positions");
+        Vehicles = database.GetCollection<VehicleRow>("vehicles");
+        Texts = database.GetCollection<TextRow>("texts");
+        Waiting = database.GetCollection<WaitingRow>("waiting");
+        Texts.EnsureIndex("words", "$.Words[*]");
+    }
+
+    public ILiteCollection<PositionRow> Positions { get; }
+
+    public ILiteCollection<VehicleRow> Vehicles { get; }
+
+    public ILiteCollection<TextRow> Texts { get; }
+
+    public ILiteCollection<WaitingRow> Waiting { get; }
+}

@@ -1,0 +1,90 @@
+using InspectLog.Journal.Entries;
+using InspectLog.Journal.Record;
+using InspectLog.Journal.State;
+
+namespace InspectLog.Journal.Index;
+
+/// <summary>Brings entries into the index. Bringing the last ones in again changes nothing.</summary>
+internal static class IndexWriter
+{
+    /// <summary>Brings entries of a vehicle's journal in.</summary>
+    /// <param name="documents">The index.</param>
+    /// <param name="state">The vehicle after the last of them.</param>
+    /// <param name="entries">The entries; never none.</param>
+    public static void Write(IndexDocuments documents, VehicleState state, IReadOnlyList<JournalEntry> entries)
+    {
+        foreach (var entry in entries)
+        {
+            WriteText(documents, state, entry);
+            WriteWaiting(documents, state.Id, entry);
+        }
+
+        documents.Vehicles.Upsert(new VehicleRow
+        {
+            Id = state.Id,
+            Name = state.Name,
+            Description = state.Description,
+            Picture = state.Picture?.Sha256,
+            LastChanged = entries[^1].Time.UtcDateTime,
+        });
+        documents.Positions.Upsert(new PositionRow
+        {
+            Id = state.Id, Sequence = entries[^1].Sequence, Hash = entries[^1].Hash,
+        });
+    }
+
+    private static void WriteText(IndexDocuments documents, VehicleState state, JournalEntry entry)
+    {
+        if (SearchText.Of(entry.Body) is { } text)
+        {
+            documents.Texts.Upsert(new TextRow
+            {
+                Id = Key(state.Id, entry.Sequence),
+                Vehicle = state.Id,
+                Sequence = entry.Sequence,
+                Inspection = InspectionOf(entry.Body, state),
+                Time = entry.Time.UtcDateTime,
+                Text = text,
+                Words = [.. Words.Of(text).Distinct()],
+            });
+        }
+    }
+
+    private static void WriteWaiting(IndexDocuments documents, string vehicle, JournalEntry entry)
+    {
+        switch (entry.Body)
+        {
+            case RecordingKept kept:
+                documents.Waiting.Upsert(new WaitingRow
+                {
+                    Id = Key(vehicle, entry.Sequence),
+                    Vehicle = vehicle,
+                    Recording = entry.Sequence,
+                    Inspection = kept.Inspection,
+                    Kept = entry.Time.UtcDateTime,
+                });
+                break;
+            case TranscriptMade made:
+                documents.Waiting.Delete(Key(vehicle, made.Recording));
+                break;
+            case TranscriptFailed failed:
+                documents.Waiting.Delete(Key(vehicle, failed.Recording));
+                break;
+        }
+    }
+
+    private static long? InspectionOf(EntryBody? body, VehicleState state) => body switch
+    {
+        NoteWritten n => n.Inspection,
+        ReadingDecided r => r.Inspection,
+        ObservationMade o => o.Inspection,
+        ActionDone a => a.Inspection,
+        CheckLeftOut c => c.Inspection,
+        LooseEndOpened l => l.Inspection,
+        TranscriptMade t => state.Inspections.Find(i => i.FindVoiceNote(t.Recording) is not null)?.Number,
+        LooseEndWaived w => state.Inspections.Find(i => i.LooseEnds.Exists(end => end.Sequence == w.LooseEnd))?.Number,
+        _ => null,
+    };
+
+    private static string Key(string vehicle, long sequence) => $"{vehicle}:{sequence}";
+}

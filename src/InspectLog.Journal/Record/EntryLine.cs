@@ -1,0 +1,170 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using InspectLog.Journal.Entries;
+
+namespace InspectLog.Journal.Record;
+
+/// <summary>One line of a journal file: the canonical JSON of an entry, as FORMAT.md describes.</summary>
+/// <remarks>The hash covers everything but the body and its salt, and in their place the hash of the two. A line
+/// therefore keeps its hash, and its place in the chain, when its body and salt are taken out.</remarks>
+internal sealed record EntryLine(
+    long Sequence,
+    DateTimeOffset Time,
+    TimeSpan Offset,
+    string Actor,
+    string Kind,
+    int Version,
+    string BodyHash,
+    string Previous)
+{
+    /// <summary>The previous hash of a first entry.</summary>
+    public static readonly string NoPrevious = new('0', 64);
+
+    private const int SaltBytes = 16;
+    private const string TimeFormat = "yyyy-MM-dd'T'HH:mm:ss.fff'Z'";
+
+    /// <summary>Writes the line of a new entry, without the line's end.</summary>
+    /// <exception cref="ArgumentException">The body holds a number that is not finite.</exception>
+    public static byte[] Write(
+        long sequence, DateTimeOffset now, string actor, EntryBody body, string previous, ReadOnlySpan<byte> salt)
+    {
+        var kind = EntryKinds.Of(body);
+        var json = BodyJson.Write(body);
+        var head = new EntryLine(
+            sequence, now.ToUniversalTime(), now.Offset, actor, kind.Kind, kind.Version, HashOf(salt, json), previous);
+        return head.Encode(Encoding.UTF8.GetString(json), Convert.ToBase64String(salt));
+    }
+
+    /// <summary>A fresh salt.</summary>
+    public static byte[] NewSalt() => RandomNumberGenerator.GetBytes(SaltBytes);
+
+    /// <summary>Reads a line and checks all of it: spelling, place, hashes.</summary>
+    /// <param name="line">The line without its end.</param>
+    /// <param name="sequence">The sequence it must have.</param>
+    /// <param name="previous">The hash of the line before.</param>
+    /// <exception cref="FormatException">What is wrong with it, in a clause that follows "line 7: ".</exception>
+    public static JournalEntry Read(ReadOnlyMemory<byte> line, long sequence, string previous)
+    {
+        using var document = CanonicalJson.Parse(line);
+        var (head, hash, body, salt) = Members(document.RootElement);
+        Require(head.Sequence == sequence, $"it is numbered {head.Sequence}, and should be {sequence}");
+        Require(head.Previous == previous, "it does not follow from the line before");
+        Require(head.Hash() == hash, "its hash is not that of what it says");
+        var json = body is { } given ? CanonicalJson.Of(given) : null;
+        Require((json is null) == (salt is null), "its body and its salt must be there both or neither");
+        Require(json is null || HashOf(Convert.FromBase64String(salt!), json) == head.BodyHash, "its body was changed");
+        Require(line.Span.SequenceEqual(head.Encode(json is null ? null : Encoding.UTF8.GetString(json), salt)),
+            "it is not spelled the way the program writes");
+        return head.ToEntry(hash, body);
+    }
+
+    /// <summary>Whether a line has the hash of what it says, wherever it stands.</summary>
+    public static bool IsSound(ReadOnlyMemory<byte> line)
+    {
+        try
+        {
+            using var document = CanonicalJson.Parse(line);
+            var (head, hash, _, _) = Members(document.RootElement);
+            return head.Hash() == hash;
+        }
+        catch (FormatException)
+        {
+            return false;
+        }
+    }
+
+    /// <summary>The entry's hash: SHA-256 of the canonical form of the head.</summary>
+    private string Hash() => Hex(Encoding.UTF8.GetBytes(Encode(null, null, null)));
+
+    private byte[] Encode(string? body, string? salt) => Encoding.UTF8.GetBytes(Encode(Hash(), body, salt));
+
+    /// <summary>The members in the order of RFC 8785, those that are null left out.</summary>
+    private string Encode(string? hash, string? body, string? salt)
+    {
+        var text = new StringBuilder();
+        Text("actor", Actor);
+        Raw("body", body);
+        Text("bodyHash", BodyHash);
+        Text("hash", hash);
+        Text("kind", Kind);
+        Text("offset", WriteOffset(Offset));
+        Text("previous", Previous);
+        Text("salt", salt);
+        Raw("sequence", Sequence.ToString(CultureInfo.InvariantCulture));
+        Text("time", Time.ToString(TimeFormat, CultureInfo.InvariantCulture));
+        Raw("version", Version.ToString(CultureInfo.InvariantCulture));
+        return text.Append('}').ToString();
+
+        void Raw(string name, string? json)
+        {
+            if (json is not null)
+            {
+                CanonicalJson.AppendString(text.Append(text.Length == 0 ? '{' : ','), name).Append(':').Append(json);
+            }
+        }
+
+        void Text(string name, string? value) =>
+            Raw(name, value is null ? null : CanonicalJson.AppendString(new StringBuilder(), value).ToString());
+    }
+
+    private JournalEntry ToEntry(string hash, JsonElement? body)
+    {
+        var known = body is { } json ? BodyJson.Read(Kind, Version, json) : null;
+        return new JournalEntry(Sequence, Time, Offset, Actor, known, Kind, Version, Previous, hash)
+        {
+            IsWithheld = body is null,
+            UnreadBody = known is null ? body?.GetRawText() : null,
+        };
+    }
+
+    private static (EntryLine Head, string Hash, JsonElement? Body, string? Salt) Members(JsonElement line)
+    {
+        try
+        {
+            var head = new EntryLine(
+                line.GetProperty("sequence").GetInt64(),
+                ReadTime(Text("time")),
+                ReadOffset(Text("offset")),
+                Text("actor"),
+                Text("kind"),
+                line.GetProperty("version").GetInt32(),
+                Text("bodyHash"),
+                Text("previous"));
+            return (head, Text("hash"), Optional("body"), Optional("salt")?.GetString());
+        }
+        catch (Exception problem) when (problem is KeyNotFoundException or InvalidOperationException)
+        {
+            throw new FormatException("it is not an entry: a member is missing or of the wrong sort", problem);
+        }
+
+        string Text(string name) => line.GetProperty(name).GetString() ?? throw new InvalidOperationException(name);
+
+        JsonElement? Optional(string name) => line.TryGetProperty(name, out var value) ? value : null;
+    }
+
+    private static string HashOf(ReadOnlySpan<byte> salt, ReadOnlySpan<byte> body) => Hex([.. salt, .. body]);
+
+    private static string Hex(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
+
+    private static DateTimeOffset ReadTime(string text) => DateTimeOffset.ParseExact(
+        text, TimeFormat, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal);
+
+    private static string WriteOffset(TimeSpan offset) =>
+        (offset < TimeSpan.Zero ? '-' : '+') + offset.ToString(@"hh\:mm", CultureInfo.InvariantCulture);
+
+    private static TimeSpan ReadOffset(string text)
+    {
+        var size = TimeSpan.ParseExact(text.AsSpan(Math.Min(1, text.Length)), @"hh\:mm", CultureInfo.InvariantCulture);
+        return text[0] == '-' ? -size : size;
+    }
+
+    private static void Require(bool holds, string otherwise)
+    {
+        if (!holds)
+        {
+            throw new FormatException(otherwise);
+        }
+    }
+}

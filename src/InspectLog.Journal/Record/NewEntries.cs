@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using InspectLog.Journal.Entries;
+
+namespace InspectLog.Journal.Record;
+
+/// <summary>Entries about to be appended together.</summary>
+/// <param name="Bytes">Their lines.</param>
+/// <param name="Entries">The entries as they will be read back from those lines.</param>
+internal sealed record NewEntries(byte[] Bytes, IReadOnlyList<JournalEntry> Entries)
+{
+    /// <summary>Entries that follow the ones already in a journal.</summary>
+    /// <exception cref="ArgumentException">A body holds a number that is not finite.</exception>
+    public static NewEntries Of(
+        string actor, IReadOnlyList<EntryBody> bodies, ImmutableList<JournalEntry> before, DateTimeOffset now)
+    {
+        using var bytes = new MemoryStream();
+        var entries = new List<JournalEntry>(bodies.Count);
+        var previous = before.IsEmpty ? EntryLine.NoPrevious : before[^1].Hash;
+        foreach (var body in bodies)
+        {
+            var sequence = before.Count + entries.Count + 1;
+            var line = EntryLine.Write(sequence, now, actor, body, previous, EntryLine.NewSalt());
+            entries.Add(EntryLine.Read(line, sequence, previous));
+            previous = entries[^1].Hash;
+            bytes.Write(line);
+            bytes.WriteByte((byte)'\n');
+        }
+
+        return new(bytes.ToArray(), entries);
+    }
+}

@@ -1,0 +1,53 @@
+namespace InspectLog.Journal.Storage;
+
+/// <summary>Closes the whole garage to writing at the first write or sync that fails, until the program is started
+/// again.</summary>
+/// <remarks>Trying again would be wrong: after a failed fsync the system may have dropped the bytes, and the next
+/// fsync succeeds without them. Only reading the disk afresh tells what is there.</remarks>
+internal sealed class WriteLatch
+{
+    // ENOSPC and EDQUOT on Linux, EDQUOT on macOS, ERROR_HANDLE_DISK_FULL and ERROR_DISK_FULL on Windows
+    private static readonly int[] DiskFull = [28, 122, 69, unchecked((int)0x80070027), unchecked((int)0x80070070)];
+
+    private volatile GarageProblem? _problem;
+
+    /// <summary>Why nothing can be written; null when all is well.</summary>
+    public GarageProblem? Problem => _problem;
+
+    /// <summary>Does something that has to reach the disk.</summary>
+    /// <exception cref="JournalReadOnlyException">It did not, or something before it did not.</exception>
+    public void Guard(Action write) => Guard(0, _ => write());
+
+    /// <summary>Does something with bytes that have to reach the disk.</summary>
+    /// <exception cref="JournalReadOnlyException">They did not, or something before them did not.</exception>
+    public void Guard<T>(T bytes, Action<T> write)
+        where T : allows ref struct
+    {
+        ThrowIfClosed();
+        try
+        {
+            write(bytes);
+        }
+        catch (Exception cause) when (cause is IOException and not JournalReadOnlyException or UnauthorizedAccessException)
+        {
+            var message = MessageFor(cause);
+            _problem = new GarageProblem(ReadOnly: true, message);
+            throw new JournalReadOnlyException(message, cause);
+        }
+    }
+
+    /// <summary>Throws when nothing can be written.</summary>
+    public void ThrowIfClosed()
+    {
+        if (_problem is { } problem)
+        {
+            throw new JournalReadOnlyException(problem.Message);
+        }
+    }
+
+    private static string MessageFor(Exception cause) => DiskFull.Contains(cause.HResult)
+        ? "The disk is full. What you did last was not kept, and nothing more can be kept until you free some space "
+            + "and start InspectLog again."
+        : $"Writing to the disk failed ({cause.Message}). What you did last was not kept, and nothing more can be "
+            + "kept. Check the disk, make a copy of the data folder, and start InspectLog again.";
+}
