@@ -55,7 +55,7 @@ public sealed record Check
 /// <param name="Limits">Default tolerance limits, base unit; null where only the vehicle's manual can say.</param>
 /// <param name="Nominal">Target value, base unit; null where there is none.</param>
 /// <param name="LimitSource">Where the limits come from: a published source, or "common practice, no source".</param>
-/// <param name="Plausible">Span of values, base unit, outside of which a number is taken as misheard or mistyped.</param>
+/// <param name="Plausible">Span of values, base unit; outside of it a number is taken as misheard or mistyped.</param>
 /// <param name="Gauge">Whether a go/no-go gauge bracket is a usual way to measure it.</param>
 public sealed record Measurand(
     QuantityKind Kind,

@@ -56,6 +56,7 @@ public static class CheckSheetFile
             .FirstOrDefault(sameId => sameId.Distinct().Count() > 1);
         return twoMeanings is null
             ? checks
-            : throw node.Wrong($"the disturbance '{twoMeanings.Key}' is worded in two ways. Word it the same, or use two ids.");
+            : throw node.Wrong(
+                $"the disturbance '{twoMeanings.Key}' is worded in two ways. Word it the same, or use two ids.");
     }
 }

@@ -47,7 +47,7 @@ public sealed record LimitOverride
     {
         if (check.Id != CheckId)
         {
-            throw new ArgumentException($"These limits are for {CheckId}, not for {check.Id}.", nameof(check));
+            throw new ArgumentException($"These limits are for {CheckId}, not for {check.Id}.");
         }
 
         var measurand = check.Measurand
@@ -67,7 +67,8 @@ public sealed record LimitOverride
     }
 
     /// <summary>The checks of a sheet as they count for one vehicle: with its own limits where it has some. The last
-    /// word on a check stands; limits for checks that the sheet does not have are for other sheets and left aside.</summary>
+    /// word on a check stands; limits for checks that the sheet does not have belong to others and are left aside.
+    /// </summary>
     public static CheckSheet ApplyAll(CheckSheet sheet, IEnumerable<LimitOverride> overrides)
     {
         var lastWord = overrides.GroupBy(one => one.CheckId).ToDictionary(group => group.Key, group => group.Last());

@@ -31,7 +31,7 @@ public static class ObservationJudge
     {
         var standing = new Dictionary<string, Judgement>(StringComparer.Ordinal);
         var doneSinceLook = false;
-        foreach (var statement in statements.Where(statement => statement.Cylinder is null || statement.Cylinder == place))
+        foreach (var statement in statements.Where(one => one.Cylinder is null || one.Cylinder == place))
         {
             if (statement is Observed seen)
             {
@@ -41,7 +41,7 @@ public static class ObservationJudge
                 }
 
                 doneSinceLook = false;
-                standing[seen.Condition] = Of(check.Conditions.First(known => known.Id == seen.Condition), seen.Negated);
+                standing[seen.Condition] = Meaning(check, seen);
             }
             else if (statement is Done { Action: not PartActions.Disconnected })
             {
@@ -52,14 +52,17 @@ public static class ObservationJudge
         return standing.Values.DefaultIfEmpty(Judgement.Unsaid).Max();
     }
 
-    private static Judgement Of(Condition condition, bool negated) => (condition.Meaning, negated) switch
+    private static Judgement Meaning(Check check, Observed seen)
     {
-        (ConditionMeaning.Good, false) => Judgement.Good,
-        (ConditionMeaning.Good, true) => Judgement.Bad,
-        (ConditionMeaning.Attention, false) => Judgement.Attention,
-        (ConditionMeaning.Bad, false) => Judgement.Bad,
-        _ => Judgement.Good,
-    };
+        var condition = check.Conditions.First(known => known.Id == seen.Condition);
+        return (condition.Meaning, seen.Negated) switch
+        {
+            (ConditionMeaning.Good, true) => Judgement.Bad,
+            (ConditionMeaning.Attention, false) => Judgement.Attention,
+            (ConditionMeaning.Bad, false) => Judgement.Bad,
+            _ => Judgement.Good,
+        };
+    }
 
     private static void RefuseUnknown(Check check, int cylinders, IEnumerable<Statement> statements)
     {

@@ -24,12 +24,11 @@ internal static class MeasurandReader
 
     private static Unit DisplayUnit(SheetNode node, QuantityKind kind)
     {
-        var fitting = Units.All.Where(unit => unit.Kind == kind).Select(unit => unit.Symbol).Order(StringComparer.Ordinal);
         var symbol = node.Text();
         return Units.Find(symbol) is { } unit && unit.Kind == kind
             ? unit
             : throw node.Wrong(
-                $"'{symbol}' is no unit of {kind.ToString().ToLowerInvariant()}. Use one of: {string.Join(", ", fitting)}.");
+                $"'{symbol}' is no unit of {Kinds.Noun(kind)}. Use {Kinds.UnitList(kind)}.");
     }
 
     private static Limits ReadLimits(SheetNode node)
@@ -55,7 +54,8 @@ internal static class MeasurandReader
     private static void RefuseWhatDoesNotFit(SheetNode node, Measurand measurand)
     {
         var (limits, nominal, plausible) = (measurand.Limits, measurand.Nominal, measurand.Plausible);
-        if (limits?.Lower is { } lower && !plausible.Holds(lower) || limits?.Upper is { } upper && !plausible.Holds(upper))
+        if (limits?.Lower is { } lower && !plausible.Holds(lower)
+            || limits?.Upper is { } upper && !plausible.Holds(upper))
         {
             throw node.Wrong("the plausible span does not hold the limits. Widen the span or correct the limits.");
         }

@@ -28,7 +28,9 @@ internal readonly struct SheetNode(JsonElement element, string path)
         Optional(name) ?? throw Wrong($"the member '{name}' is missing.");
 
     public SheetNode? Optional(string name) =>
-        element.TryGetProperty(name, out var value) ? new SheetNode(value, path.Length == 0 ? name : $"{path}.{name}") : null;
+        element.TryGetProperty(name, out var value)
+            ? new SheetNode(value, path.Length == 0 ? name : $"{path}.{name}")
+            : null;
 
     public IReadOnlyList<T> List<T>(Func<SheetNode, T> read, bool atLeastOne = false)
     {
@@ -59,13 +61,17 @@ internal readonly struct SheetNode(JsonElement element, string path)
 
     public string Text()
     {
-        var text = element.ValueKind == JsonValueKind.String ? element.GetString()! : throw Wrong("this must be text in quotes.");
+        var text = element.ValueKind == JsonValueKind.String
+            ? element.GetString()!
+            : throw Wrong("this must be text in quotes.");
         if (text.Length == 0)
         {
             throw Wrong("the text is empty.");
         }
 
-        return text.Trim().Length == text.Length ? text : throw Wrong("the text starts or ends with a space or line break.");
+        return text.Trim().Length == text.Length
+            ? text
+            : throw Wrong("the text starts or ends with a space or line break.");
     }
 
     public string Word(params IReadOnlyList<string> allowed)
@@ -78,7 +84,9 @@ internal readonly struct SheetNode(JsonElement element, string path)
 
     public double Number()
     {
-        var number = element.ValueKind == JsonValueKind.Number ? element.GetDouble() : throw Wrong("this must be a number.");
+        var number = element.ValueKind == JsonValueKind.Number
+            ? element.GetDouble()
+            : throw Wrong("this must be a number.");
         return double.IsFinite(number) ? number : throw Wrong("the number is too large.");
     }
 

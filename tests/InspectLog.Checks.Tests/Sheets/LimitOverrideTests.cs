@@ -1,6 +1,6 @@
 using InspectLog.Measuring;
 
-namespace InspectLog.Checks.Tests;
+namespace InspectLog.Checks.Tests.Sheets;
 
 public class LimitOverrideTests
 {
@@ -72,7 +72,8 @@ public class LimitOverrideTests
     public void Override_with_a_nominal_outside_of_its_limits_is_refused(double nominal) =>
         Assert.Contains(
             "must lie within the limits",
-            Assert.Throws<ArgumentException>(() => new LimitOverride("plug-gap", Limits.Of(0.7, 0.8), "Manual", nominal)).Message,
+            Assert.Throws<ArgumentException>(
+                () => new LimitOverride("plug-gap", Limits.Of(0.7, 0.8), "Manual", nominal)).Message,
             StringComparison.Ordinal);
 
     [Fact]

@@ -1,6 +1,6 @@
 using InspectLog.Checks.Judging;
 
-namespace InspectLog.Checks.Tests;
+namespace InspectLog.Checks.Tests.Judging;
 
 public class ObservationJudgeTests
 {
@@ -14,7 +14,8 @@ public class ObservationJudgeTests
     [InlineData("rotor-blade", "burnt", false, Judgement.Bad)]
     [InlineData("rotor-blade", "burnt", true, Judgement.Good)]
     [InlineData("engine-restart", "started", true, Judgement.Bad)]
-    public void One_observation_means_what_the_sheet_says(string check, string condition, bool negated, Judgement expected) =>
+    public void One_observation_means_what_the_sheet_says(
+        string check, string condition, bool negated, Judgement expected) =>
         Assert.Equal(expected, Once(check, new Observed(null, condition, negated)));
 
     [Fact]
@@ -28,7 +29,8 @@ public class ObservationJudgeTests
     public void Different_conditions_stand_together_and_the_worst_counts() =>
         Assert.Equal(
             Judgement.Bad,
-            Once("rotor-blade", new Observed(null, "cracked"), new Observed(null, "worn"), new Observed(null, "clean")));
+            Once("rotor-blade",
+                new Observed(null, "cracked"), new Observed(null, "worn"), new Observed(null, "clean")));
 
     [Fact]
     public void Later_word_on_the_same_condition_replaces_the_earlier() =>
@@ -54,7 +56,8 @@ public class ObservationJudgeTests
     public void Taking_a_part_off_undoes_nothing() =>
         Assert.Equal(
             Judgement.Bad,
-            Once("rotor-top", new Observed(null, "cracked"), new Done(null, "disconnected"), new Observed(null, "clean")));
+            Once("rotor-top",
+                new Observed(null, "cracked"), new Done(null, "disconnected"), new Observed(null, "clean")));
 
     [Fact]
     public void Each_place_is_judged_for_itself() =>
@@ -67,7 +70,8 @@ public class ObservationJudgeTests
     public void Statement_about_the_whole_counts_for_every_place() =>
         Assert.Equal(
             [Judgement.Good, Judgement.Good, Judgement.Bad, Judgement.Good, Judgement.Bad, Judgement.Good],
-            Places("lead-routing", new Observed(3, "swapped"), new Observed(5, "swapped"), new Observed(null, "correct")));
+            Places("lead-routing",
+                new Observed(3, "swapped"), new Observed(5, "swapped"), new Observed(null, "correct")));
 
     [Fact]
     public void New_cap_is_new_at_every_tower() =>
