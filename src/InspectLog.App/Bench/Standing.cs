@@ -1,4 +1,5 @@
 using InspectLog.Checks;
+using InspectLog.Checks.Judging;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 using InspectLog.Measuring;
@@ -105,7 +106,9 @@ public static class Standings
         var reading = inspection.Readings.FindLast(r => r.Body.Check == check.Id && r.Body.Cylinder == cylinder);
         var seen = inspection.Observations.FindAll(o => o.Body.Check == check.Id && AppliesTo(o.Body.Cylinder, cylinder));
         var done = inspection.Actions.FindAll(a => a.Body.Check == check.Id && AppliesTo(a.Body.Cylinder, cylinder));
-        var (outcome, word) = Worst([OfReading(reading?.Body), .. seen.Select(o => OfObservation(check, o.Body))]);
+        var measured = OfReading(reading?.Body);
+        var observed = OfObservations(check, seen, done);
+        var (outcome, word) = observed.Outcome > measured.Outcome ? observed : measured;
         return new(cylinder, NameOf(check, cylinder), reading, seen, done, outcome, word);
     }
 
@@ -122,23 +125,40 @@ public static class Standings
         _ => (PlaceOutcome.Bad, "fail"),
     };
 
-    private static (PlaceOutcome Outcome, string Word) OfObservation(Check check, ObservationMade seen)
+    /// <summary>Judges a place by its observations. A condition the sheet no longer knows is shown, not judged.</summary>
+    private static (PlaceOutcome Outcome, string Word) OfObservations(
+        Check check, IReadOnlyList<Recorded<ObservationMade>> seen, IReadOnlyList<Recorded<ActionDone>> done)
     {
-        var word = seen.Negated ? $"not {seen.Condition}" : seen.Condition;
-        var meaning = check.Conditions.FirstOrDefault(condition => condition.Id == seen.Condition)?.Meaning;
-        var outcome = (meaning, seen.Negated) switch
+        var known = seen.Where(one => check.Conditions.Any(condition => condition.Id == one.Body.Condition)).ToList();
+        if (known.Count == 0)
         {
-            (ConditionMeaning.Good, false) => PlaceOutcome.Good,
-            (ConditionMeaning.Good, true) => PlaceOutcome.Bad,
-            (ConditionMeaning.Attention, false) => PlaceOutcome.Doubtful,
-            (ConditionMeaning.Bad, false) => PlaceOutcome.Bad,
+            return seen.Count == 0 ? (PlaceOutcome.None, "not done") : (PlaceOutcome.Recorded, "recorded");
+        }
+
+        var judgement = Judge(check, known, done);
+        var telling = known.FindLast(one => Judge(check, [one], []) == judgement) ?? known[^1];
+        var word = telling.Body.Negated ? $"not {telling.Body.Condition}" : telling.Body.Condition;
+        return (judgement switch
+        {
+            Judgement.Good => PlaceOutcome.Good,
+            Judgement.Attention => PlaceOutcome.Doubtful,
+            Judgement.Bad => PlaceOutcome.Bad,
             _ => PlaceOutcome.Recorded,
-        };
-        return (outcome, word);
+        }, word);
     }
 
-    private static (PlaceOutcome Outcome, string Word) Worst(IEnumerable<(PlaceOutcome Outcome, string Word)> all) =>
-        all.MaxBy(one => one.Outcome);
+    /// <summary>All statements are about one place already, so they are judged as those of a check done once.</summary>
+    private static Judgement Judge(
+        Check check, IReadOnlyList<Recorded<ObservationMade>> seen, IReadOnlyList<Recorded<ActionDone>> done)
+    {
+        var statements = seen
+            .Select(one => (one.Sequence, Statement: (Statement)new Observed(null, one.Body.Condition, one.Body.Negated)))
+            .Concat(done.Select(one => (one.Sequence, Statement: (Statement)new Done(null, one.Body.Action))))
+            .OrderBy(one => one.Sequence)
+            .Select(one => one.Statement)
+            .ToList();
+        return ObservationJudge.JudgePlaces(check with { PlaceNoun = null }, 1, statements)[0].Judgement;
+    }
 
     private static string ToSettle(int open) => $"{open} to settle";
 }

@@ -1,10 +1,12 @@
+using InspectLog.Dictation.Hearing;
+
 namespace InspectLog.App.Hosting;
 
 /// <summary>How the web app is started.</summary>
 /// <param name="DataFolder">Folder of the journals and media.</param>
 /// <param name="Port">TCP port on the loopback interface; 0 takes a free one.</param>
-/// <param name="ModelFile">Speech model to use instead of the one shipped; null for that.</param>
-public sealed record WebHostOptions(string DataFolder, int Port, string? ModelFile = null)
+/// <param name="Speech">Makes the speech-to-text engine.</param>
+public sealed record WebHostOptions(string DataFolder, int Port, Func<ISpeechToText> Speech)
 {
     /// <summary>Clock of the journal entries.</summary>
     public TimeProvider Time { get; init; } = TimeProvider.System;

@@ -1,0 +1,23 @@
+using InspectLog.Checks;
+using InspectLog.Journal;
+using InspectLog.Journal.State;
+
+namespace InspectLog.App.Bench;
+
+/// <summary>An inspection with its vehicle and sheet, as they stand at one moment.</summary>
+/// <param name="Vehicle">The vehicle.</param>
+/// <param name="Inspection">The inspection.</param>
+/// <param name="Sheet">Its sheet, with the vehicle's own limits in place.</param>
+public sealed record BenchScene(VehicleState Vehicle, InspectionState Inspection, CheckSheet Sheet)
+{
+    /// <summary>The scene of an inspection; null when there is no such vehicle, inspection or sheet.</summary>
+    public static BenchScene? Find(Garage garage, string vehicleId, long number) =>
+        garage.FindVehicle(vehicleId) is { } vehicle ? Of(vehicle, number) : null;
+
+    /// <summary>The scene of an inspection of a vehicle; null when it has no such inspection or its sheet is not
+    /// known.</summary>
+    public static BenchScene? Of(VehicleState vehicle, long number) =>
+        vehicle.Inspection(number) is { } inspection && BuiltInSheets.Find(inspection.How.Sheet) is { } sheet
+            ? new BenchScene(vehicle, inspection, LimitsFor.Vehicle(vehicle, sheet))
+            : null;
+}

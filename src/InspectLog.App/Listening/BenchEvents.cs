@@ -1,0 +1,58 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
+using System.Threading.Channels;
+
+namespace InspectLog.App.Listening;
+
+/// <summary>Something the open pages of an inspection want to know of.</summary>
+public abstract record BenchEvent
+{
+    /// <summary>A transcription has come further.</summary>
+    /// <param name="Recording">Sequence of the recording's entry.</param>
+    /// <param name="Share">Share done, 0 to 1.</param>
+    public sealed record Progress(long Recording, double Share) : BenchEvent;
+
+    /// <summary>The inspection has changed; the page should fetch itself again.</summary>
+    public sealed record Changed : BenchEvent;
+}
+
+/// <summary>Passes events from the worker and from requests to the open pages of the same inspection.</summary>
+public sealed class BenchEvents
+{
+    /// <summary>A page that has fallen this far behind loses its oldest events; each "changed" says it all anyway.</summary>
+    private const int MostWaiting = 64;
+
+    private readonly ConcurrentDictionary<(string Vehicle, long Inspection, Guid Page), Channel<BenchEvent>> _pages = new();
+
+    public void Publish(string vehicleId, long inspection, BenchEvent happened)
+    {
+        foreach (var (page, channel) in _pages)
+        {
+            if (page.Vehicle == vehicleId && page.Inspection == inspection)
+            {
+                channel.Writer.TryWrite(happened);
+            }
+        }
+    }
+
+    /// <summary>The events of an inspection from now on, until the page goes away.</summary>
+    public async IAsyncEnumerable<BenchEvent> Follow(
+        string vehicleId, long inspection, [EnumeratorCancellation] CancellationToken cancellationToken)
+    {
+        var page = (vehicleId, inspection, Guid.NewGuid());
+        var channel = Channel.CreateBounded<BenchEvent>(
+            new BoundedChannelOptions(MostWaiting) { FullMode = BoundedChannelFullMode.DropOldest });
+        _pages[page] = channel;
+        try
+        {
+            await foreach (var happened in channel.Reader.ReadAllAsync(cancellationToken))
+            {
+                yield return happened;
+            }
+        }
+        finally
+        {
+            _pages.TryRemove(page, out _);
+        }
+    }
+}

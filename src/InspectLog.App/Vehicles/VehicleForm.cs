@@ -1,0 +1,64 @@
+using System.Globalization;
+using InspectLog.App.Forms;
+using InspectLog.Journal.Entries;
+
+namespace InspectLog.App.Vehicles;
+
+/// <summary>Reads the fields that describe a vehicle: name, description, cylinders, firingOrder, rotation; owner,
+/// contact, vin.</summary>
+public static class VehicleForm
+{
+    private const int MostCylinders = 12;
+
+    public static VehicleDescribed? Description(PostedForm form)
+    {
+        var name = form.Required("name", "Give the vehicle a name, so that you can find it again.");
+        var description = form.Text("description");
+        var engine = Engine(form);
+        return form.IsValid ? new VehicleDescribed(name, description, engine) : null;
+    }
+
+    /// <summary>Private facts; null when none are given.</summary>
+    public static PrivateFactsNoted? PrivateFacts(PostedForm form)
+    {
+        var facts = new PrivateFactsNoted(form.Text("owner"), form.Text("contact"), form.Text("vin"));
+        return facts is { Owner: "", Contact: "", Vin: "" } ? null : facts;
+    }
+
+    private static EngineLayout? Engine(PostedForm form)
+    {
+        var cylinders = form.Whole("cylinders", "Type the number of cylinders, such as 6.");
+        if (cylinders is < 1 or > MostCylinders)
+        {
+            form.Refuse("cylinders", $"Type a number of cylinders from 1 to {MostCylinders}.");
+        }
+
+        var order = FiringOrder(form, cylinders);
+        var rotation = Enum.TryParse<RotorRotation>(form.Text("rotation"), ignoreCase: true, out var turned)
+            ? turned
+            : RotorRotation.Unknown;
+        return cylinders is { } count ? new EngineLayout(count, order, rotation) : null;
+    }
+
+    /// <summary>A firing order names each cylinder once: "1-5-3-6-2-4".</summary>
+    private static int[] FiringOrder(PostedForm form, int? cylinders)
+    {
+        var text = form.Text("firingOrder");
+        if (text.Length == 0)
+        {
+            return [];
+        }
+
+        var parts = text.Split(['-', ',', ' '], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        var order = parts
+            .Select(part => int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var one) ? one : 0)
+            .ToArray();
+        if (cylinders is null || !order.Order().SequenceEqual(Enumerable.Range(1, cylinders.Value)))
+        {
+            form.Refuse(
+                "firingOrder", "Name each cylinder once, such as 1-5-3-6-2-4, and give the number of cylinders.");
+        }
+
+        return order;
+    }
+}

@@ -1,0 +1,27 @@
+using InspectLog.App.Bench;
+using InspectLog.App.Forms;
+using InspectLog.Checks;
+using InspectLog.Journal;
+using InspectLog.Journal.State;
+
+namespace InspectLog.App.Vehicles;
+
+/// <summary>Gathers what the vehicle's page shows. Pure.</summary>
+public static class VehicleViewBuilder
+{
+    public static VehicleView Build(
+        VehicleState vehicle, string technician, RefusedForm? form, IReadOnlyList<GarageProblem> problems) => new(
+        vehicle,
+        Attention.Of(vehicle),
+        [.. vehicle.Inspections.Reverse().Select(inspection => Summary(vehicle, inspection))],
+        BuiltInSheets.All,
+        technician,
+        form,
+        problems);
+
+    /// <summary>An inspection in a line.</summary>
+    public static InspectionSummary Summary(VehicleState vehicle, InspectionState inspection) =>
+        BenchScene.Of(vehicle, inspection.Number) is { } scene
+            ? new InspectionSummary(inspection, scene.Sheet.Title, Tally.Of(scene))
+            : new InspectionSummary(inspection, inspection.How.Sheet, "its sheet is not known to this version");
+}
