@@ -1,0 +1,64 @@
+namespace InspectLog.Checks.Derived;
+
+/// <summary>A value measured at one cylinder.</summary>
+/// <param name="Cylinder">The cylinder.</param>
+/// <param name="Value">The value, in any one unit.</param>
+public sealed record CylinderValue(int Cylinder, double Value);
+
+/// <summary>How far the cylinders of an engine differ in one measure.</summary>
+/// <param name="Values">The values, by cylinder.</param>
+/// <param name="Lowest">The lowest; the first of several.</param>
+/// <param name="Highest">The highest; the first of several.</param>
+/// <param name="Range">Highest less lowest, in the unit of the values.</param>
+/// <param name="Share">Lowest as a share of the highest; null where the lowest is below 0 or the highest is 0.</param>
+/// <param name="Steps">The working.</param>
+public sealed record CylinderSpread(
+    IReadOnlyList<CylinderValue> Values,
+    CylinderValue Lowest,
+    CylinderValue Highest,
+    double Range,
+    double? Share,
+    IReadOnlyList<Step> Steps)
+{
+    /// <summary>The spread of values measured at several cylinders.</summary>
+    /// <param name="values">Two or more, each cylinder once.</param>
+    /// <param name="unit">Symbol of the unit of the values, for the working.</param>
+    /// <exception cref="ArgumentException">There are fewer than two values, one is no number, or a cylinder is given
+    /// twice.</exception>
+    public static CylinderSpread Of(IReadOnlyList<CylinderValue> values, string unit)
+    {
+        RefuseUnusable(values);
+        var byCylinder = values.OrderBy(value => value.Cylinder).ToList();
+        var lowest = byCylinder.MinBy(value => value.Value)!;
+        var highest = byCylinder.MaxBy(value => value.Value)!;
+        var from = new Figure($"Lowest, cylinder {lowest.Cylinder}", lowest.Value, unit);
+        var to = new Figure($"Highest, cylinder {highest.Cylinder}", highest.Value, unit);
+        var range = new Figure("Range", highest.Value - lowest.Value, unit);
+        double? share = lowest.Value >= 0 && highest.Value > 0 ? lowest.Value / highest.Value : null;
+        var steps = new List<Step> { new("highest − lowest", [to, from], range) };
+        if (share is { } part)
+        {
+            steps.Add(new("lowest ÷ highest", [from, to], new("Lowest as a share of the highest", 100 * part, "%")));
+        }
+
+        return new CylinderSpread(byCylinder, lowest, highest, range.Value, share, steps);
+    }
+
+    /// <summary>Whether the lowest is high enough for a rule; null where there is no share to judge.</summary>
+    public bool? Meets(BalanceRule rule) => Share is { } share ? share >= rule.LeastShare : null;
+
+    private static void RefuseUnusable(IReadOnlyList<CylinderValue> values)
+    {
+        if (values.Count < 2)
+        {
+            throw new ArgumentException("Measure at least two cylinders to compare them.");
+        }
+
+        foreach (var value in values)
+        {
+            Refuse.UnlessFinite(value.Value, $"The value of cylinder {value.Cylinder}");
+        }
+
+        Refuse.CylindersGivenTwice(values.Select(value => value.Cylinder));
+    }
+}
