@@ -1,0 +1,48 @@
+using System.Text.Json.Serialization;
+using InspectLog.Dictation.Hearing;
+using InspectLog.Dictation.Understanding;
+using InspectLog.Measuring;
+
+namespace InspectLog.App.Commands.Json;
+
+/// <summary>What <c>decide --json</c> writes. All values are in the unit given on the command line.</summary>
+internal sealed record DecisionJson(
+    double Value,
+    double StandardUncertainty,
+    double ExpandedUncertainty,
+    double CoverageFactor,
+    double ProbabilityOfConformity,
+    string Decision)
+{
+    public static DecisionJson From(Conformity conformity, Unit unit) => new(
+        unit.FromBase(conformity.Value),
+        unit.FromBase(conformity.StandardUncertainty),
+        unit.FromBase(conformity.ExpandedUncertainty),
+        conformity.CoverageFactor,
+        conformity.ProbabilityOfConformity,
+        conformity.Decision.Words());
+}
+
+/// <summary>What <c>understand --json</c> writes for each text.</summary>
+internal sealed record FindingsJson(IReadOnlyList<Finding> Findings);
+
+/// <summary>What <c>transcribe --json</c> writes for each recording.</summary>
+/// <param name="Findings">Left out when no sheet was given.</param>
+internal sealed record TranscriptJson(
+    string File,
+    string Text,
+    IReadOnlyList<WordJson> Words,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<Finding>? Findings)
+{
+    public static TranscriptJson From(string file, Transcript transcript, IReadOnlyList<Finding>? findings) =>
+        new(file, transcript.Text, [.. transcript.Words.Select(WordJson.From)], findings);
+}
+
+/// <summary>A heard word; times in seconds from the start of the recording.</summary>
+internal sealed record WordJson(string Text, double Start, double End, double Probability)
+{
+    public static WordJson From(HeardWord word) => new(word.Text, word.Start, word.End, word.Probability);
+}
+
+/// <summary>What <c>transcribe --json</c> writes for a file it could not use.</summary>
+internal sealed record ProblemJson(string File, string Problem);

@@ -1,0 +1,38 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+
+namespace InspectLog.App.Commands;
+
+/// <summary>Numbers on the command line: a point for the decimal mark, no thousands marks, nothing guessed. Programs
+/// write these, so a comma is refused and not asked about as it is in a form.</summary>
+internal static class StrictNumber
+{
+    private const NumberStyles Style =
+        NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
+
+    public static Option<double?> Option(string name, string description) => new(name)
+    {
+        Description = description,
+        HelpName = "NUMBER",
+        CustomParser = result => Read(result, result.Tokens[0].Value),
+    };
+
+    public static Option<double[]> RepeatedOption(string name, string description) => new(name)
+    {
+        Description = description,
+        HelpName = "NUMBER",
+        Arity = ArgumentArity.OneOrMore,
+        AllowMultipleArgumentsPerToken = false,
+        CustomParser = result => [.. result.Tokens.Select(token => Read(result, token.Value) ?? 0)],
+    };
+
+    private static double? Read(ArgumentResult result, string text)
+    {
+        if (double.TryParse(text, Style, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number))
+            return number;
+        var option = (result.Parent as OptionResult)?.Option.Name;
+        result.AddError($"\"{text}\" given with {option} is not a number. Write it like 9400 or 0.35, with a point and no commas.");
+        return null;
+    }
+}

@@ -1,0 +1,21 @@
+using InspectLog.Dictation.Hearing;
+
+namespace InspectLog.App.Commands;
+
+/// <summary>What the verbs take from the process, so that tests can give them something else.</summary>
+/// <param name="In">Standard input.</param>
+/// <param name="Out">Standard output: results only.</param>
+/// <param name="Error">Standard error: what went wrong and what to do.</param>
+/// <param name="Time">The clock.</param>
+/// <param name="OpenSpeech">Opens speech recognition with the model file given, or with the one that comes with the
+/// program.</param>
+internal sealed record Surroundings(
+    TextReader In,
+    TextWriter Out,
+    TextWriter Error,
+    TimeProvider Time,
+    Func<string?, ISpeechToText> OpenSpeech)
+{
+    public static Surroundings OfProcess() =>
+        new(Console.In, Console.Out, Console.Error, TimeProvider.System, SpeechModelChoice.Open);
+}

@@ -1,0 +1,56 @@
+using System.CommandLine;
+using InspectLog.App.Commands.Json;
+using InspectLog.Dictation.Understanding;
+
+namespace InspectLog.App.Commands;
+
+/// <summary>Reads findings from texts.</summary>
+internal sealed class UnderstandVerb : Verb
+{
+    private readonly Option<string> _sheet = SheetChoice.RequiredOption();
+    private readonly Option<bool> _json = JsonLines.Option();
+
+    private readonly Argument<string?> _text = new("TEXT")
+    {
+        Description = "What was said. Without it, texts are read from standard input, one a line, and answered as they come.",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
+
+    public UnderstandVerb(Surroundings surroundings)
+        : base("understand", "Read the findings a text holds: which check, which cylinder, which value, condition or action.", surroundings)
+    {
+        Add(_sheet);
+        Add(_json);
+        Add(_text);
+    }
+
+    public override IReadOnlyList<string> Examples =>
+    [
+        "inspectlog understand --sheet ignition-breakerless-6 \"coil secondary is 9.4 k, number three lead is burnt\"",
+        "inspectlog understand --sheet ignition-breakerless-6 --json < notes.txt",
+    ];
+
+    protected override async Task<int> RunAsync(ParseResult arguments, CancellationToken stop)
+    {
+        var reader = new FindingReader(SheetChoice.Find(arguments.GetRequiredValue(_sheet)));
+        var json = arguments.GetValue(_json);
+        if (arguments.GetValue(_text) is { } text)
+        {
+            Answer(reader, text, json);
+            return ExitCodes.Done;
+        }
+
+        while (await Surroundings.In.ReadLineAsync(stop) is { } line)
+            Answer(reader, line, json);
+        return ExitCodes.Done;
+    }
+
+    private void Answer(FindingReader reader, string text, bool json)
+    {
+        var findings = reader.Read(text);
+        if (json)
+            Surroundings.Out.WriteJson(new FindingsJson(findings));
+        else
+            Surroundings.Out.WriteFindings(findings, reader.Sheet);
+    }
+}
