@@ -43,10 +43,11 @@ public sealed partial class TranscriptionWorker(
                 events.Publish(next.VehicleId, next.Inspection, new BenchEvent.Changed());
                 await signal.WaitAsync(stoppingToken);
             }
-            catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+            catch (Exception problem)
             {
-                // The recording stays in the queue of the next start; trying again at once would fail again.
-                LogNotWritten(next.VehicleId, next.Recording, problem.Message);
+                // One note that cannot be written or read must not stop the program or the notes behind it. It stays
+                // in the queue of the next start; trying again at once would fail again.
+                LogGivenUp(problem, next.VehicleId, next.Recording);
                 givenUp.Add((next.VehicleId, next.Recording));
             }
         }
@@ -103,6 +104,6 @@ public sealed partial class TranscriptionWorker(
     [LoggerMessage(LogLevel.Warning, "Speech cannot be transcribed now: {Problem}")]
     private partial void LogUnavailable(string problem);
 
-    [LoggerMessage(LogLevel.Error, "The transcript of recording {Recording} of {Vehicle} was not written: {Problem}")]
-    private partial void LogNotWritten(string vehicle, long recording, string problem);
+    [LoggerMessage(LogLevel.Error, "Recording {Recording} of {Vehicle} was not transcribed; it is kept for the next start.")]
+    private partial void LogGivenUp(Exception problem, string vehicle, long recording);
 }

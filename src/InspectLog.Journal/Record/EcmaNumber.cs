@@ -11,7 +11,7 @@ internal static class EcmaNumber
     {
         if (!double.IsFinite(value))
         {
-            throw new FormatException("it holds a number that JSON cannot hold");
+            throw new FormatException("JSON has no word for a number that is not finite.");
         }
 
         if (value == 0)
