@@ -1,0 +1,134 @@
+using System.Net;
+
+namespace InspectLog.App.Tests.Web;
+
+/// <summary>Vehicles: adding, describing, and what is not there.</summary>
+public sealed class VehicleTests
+{
+    [Fact]
+    public async Task Vehicle_needs_a_name_only()
+    {
+        await using var app = await TestApp.StartAsync();
+
+        var address = await app.AddVehicleAsync("Otter");
+
+        Assert.Equal("/vehicles/otter", address);
+        Assert.Equal("Otter", app.Garage.FindVehicle("otter")!.Name);
+    }
+
+    [Fact]
+    public async Task Vehicle_without_a_name_is_refused()
+    {
+        await using var app = await TestApp.StartAsync();
+
+        var answer = await app.PostAsync("/vehicles/new", ("name", "  "), ("description", "1968 van"));
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Empty(app.Garage.Vehicles());
+    }
+
+    [Fact]
+    public async Task Private_facts_are_an_entry_of_their_own()
+    {
+        await using var app = await TestApp.StartAsync();
+
+        await app.PostForRedirectAsync(
+            "/vehicles/new", ("name", "Otter"), ("owner", "Ines Halloran"), ("vin", "VAN-0042"));
+
+        Assert.Equal("Ines Halloran", app.Garage.FindVehicle("otter")!.Private!.Owner);
+        Assert.Equal(["vehicle-added", "private-facts"], app.Garage.Entries("otter").Select(entry => entry.Kind));
+    }
+
+    [Theory]
+    [InlineData("6", "1-5-3-6-2")]
+    [InlineData("6", "1-5-3-6-2-2")]
+    [InlineData("", "1-5-3-6-2-4")]
+    [InlineData("six", "")]
+    [InlineData("40", "")]
+    public async Task Engine_layout_that_makes_no_sense_is_refused(string cylinders, string firingOrder)
+    {
+        await using var app = await TestApp.StartAsync();
+
+        var answer = await app.PostAsync(
+            "/vehicles/new", ("name", "Otter"), ("cylinders", cylinders), ("firingOrder", firingOrder));
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Empty(app.Garage.Vehicles());
+    }
+
+    [Theory]
+    [InlineData("/vehicles/nobody")]
+    [InlineData("/vehicles/nobody/inspections/1")]
+    [InlineData("/vehicles/nobody/journal")]
+    [InlineData("/vehicles/nobody/limits/spark")]
+    [InlineData("/sheets/nothing")]
+    public async Task What_is_not_there_gets_a_page_that_says_so(string address)
+    {
+        await using var app = await TestApp.StartAsync();
+
+        var answer = await app.Client.GetAsync(address, TestContext.Current.CancellationToken);
+
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+        Assert.Equal("text/html", answer.Content.Headers.ContentType?.MediaType);
+    }
+
+    [Fact]
+    public async Task Starting_an_inspection_twice_opens_one()
+    {
+        await using var app = await TestApp.StartAsync();
+        var vehicle = await app.AddVehicleAsync();
+
+        var first = await app.PostForRedirectAsync($"{vehicle}/inspections", ("technician", "Tess Okafor"));
+        var second = await app.PostForRedirectAsync($"{vehicle}/inspections", ("technician", "Tess Okafor"));
+
+        Assert.Equal(first, second);
+    }
+
+    [Theory]
+    [InlineData("12,5")]
+    [InlineData("many")]
+    [InlineData("-3")]
+    public async Task Odometer_that_is_no_whole_number_is_refused(string odometer)
+    {
+        await using var app = await TestApp.StartAsync();
+        var vehicle = await app.AddVehicleAsync();
+
+        var answer = await app.PostAsync($"{vehicle}/inspections", ("odometer", odometer));
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Empty(app.Garage.FindVehicle("marigold")!.Inspections);
+    }
+
+    [Theory]
+    [InlineData("", "Ω", "0.8%+3", "0.1")]
+    [InlineData("Meter", "furlong", "0.8%+3", "0.1")]
+    [InlineData("Meter", "Ω", "quite good", "0.1")]
+    [InlineData("Meter", "Ω", "0.8%+3", "0,1")]
+    [InlineData("Meter", "Ω", "0.8%+3", "0")]
+    public async Task Instrument_that_makes_no_sense_is_refused(
+        string name, string unit, string accuracy, string resolution)
+    {
+        await using var app = await TestApp.StartAsync();
+
+        var answer = await app.PostAsync(
+            "/instruments", ("name", name), ("unit", unit), ("accuracy", accuracy), ("resolution", resolution));
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Empty(app.Garage.Workshop.Instruments);
+    }
+
+    [Fact]
+    public async Task Instrument_of_the_workshop_is_used_for_its_readings()
+    {
+        await using var app = await TestApp.StartAsync();
+        var bench = await app.StartInspectionAsync();
+        await app.PostForRedirectAsync(
+            "/instruments", ("name", "Bench meter"), ("unit", "Ω"), ("accuracy", "0.5%+2"), ("resolution", "0.01"));
+
+        await app.PostForRedirectAsync(
+            $"{bench}/readings", ("check", "coil-circuit-resistance"), ("value", "1.94"), ("unit", "Ω"));
+
+        var instrument = app.Garage.FindVehicle("marigold")!.Inspections[0].Readings[0].Body.Instrument!;
+        Assert.Equal(("bench-meter", 0.5, 0.01), (instrument.Id, instrument.Accuracy.PercentOfReading, instrument.Resolution));
+    }
+}

@@ -1,4 +1,0 @@
-namespace InspectLog.Benchmarks.Dictation;
-
-/// <summary>Something the scoring needs is not there; the message says what.</summary>
-public sealed class ScoringException(string message, Exception? inner = null) : Exception(message, inner);
