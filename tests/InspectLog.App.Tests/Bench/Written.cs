@@ -1,0 +1,46 @@
+using InspectLog.App.Bench;
+using InspectLog.Checks;
+using InspectLog.Journal.Entries;
+using InspectLog.Journal.Record;
+using InspectLog.Journal.State;
+using InspectLog.Measuring;
+
+namespace InspectLog.App.Tests.Bench;
+
+/// <summary>A vehicle's state as its entries make it, without a disk.</summary>
+internal static class Written
+{
+    /// <summary>Number of the inspection that every vehicle here has.</summary>
+    public const long Inspection = 2;
+
+    private static readonly Instrument Meter =
+        new("meter", "Bench meter", QuantityKind.Resistance, new Accuracy(0.5, 2), 0.01);
+
+    /// <summary>A vehicle with an inspection and further entries in it.</summary>
+    public static BenchScene Scene(params EntryBody[] further)
+    {
+        EntryBody[] bodies =
+        [
+            new VehicleAdded("Marigold", "1974 saloon", null),
+            new InspectionStarted(BuiltInSheets.IgnitionBreakerless6, 1, "", "Tess Okafor", null, null),
+            .. further,
+        ];
+        var vehicle = bodies.Select(Entry).Aggregate(VehicleState.Before("marigold"), (state, entry) => state.Apply(entry));
+        return BenchScene.Of(vehicle, Inspection)!;
+    }
+
+    /// <summary>A reading in the base unit of its check, decided against the sheet's limits.</summary>
+    public static ReadingDecided Reading(string check, double value, int? cylinder = null) => ReadingRecords.Decide(
+        Inspection,
+        new GivenReading(
+            BuiltInSheets.All[0].Find(check)!, cylinder, [value], null, $"{value}", Meter, []));
+
+    public static ObservationMade Seen(string check, string condition, int? cylinder = null, bool absent = false) =>
+        new(Inspection, check, cylinder, condition, absent, null);
+
+    public static ActionDone Done(string check, string action, int? cylinder = null) =>
+        new(Inspection, check, cylinder, action, null);
+
+    private static JournalEntry Entry(EntryBody body, int index) => new(
+        index + 1, new DateTimeOffset(2026, 3, 4, 9, 0, index, TimeSpan.Zero), TimeSpan.Zero, "Tess Okafor", body, "", 1, "", "");
+}
