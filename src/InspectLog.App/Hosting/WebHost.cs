@@ -9,6 +9,7 @@ using InspectLog.App.Media;
 using InspectLog.App.Reports;
 using InspectLog.App.Sheets;
 using InspectLog.App.Vehicles;
+using InspectLog.App.Workings;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Journal;
 using Microsoft.AspNetCore.HostFiltering;
@@ -95,6 +96,7 @@ public static class WebHost
         app.MapFindings();
         app.MapLooseEnds();
         app.MapReports();
+        app.MapWorkings();
         app.MapInstruments();
         app.MapSheets();
         app.MapMedia();

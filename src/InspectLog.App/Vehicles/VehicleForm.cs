@@ -1,4 +1,3 @@
-using System.Globalization;
 using InspectLog.App.Forms;
 using InspectLog.Journal.Entries;
 
@@ -41,7 +40,7 @@ public static class VehicleForm
     }
 
     /// <summary>A firing order names each cylinder once: "1-5-3-6-2-4".</summary>
-    private static int[] FiringOrder(PostedForm form, int? cylinders)
+    private static IReadOnlyList<int> FiringOrder(PostedForm form, int? cylinders)
     {
         var text = form.Text("firingOrder");
         if (text.Length == 0)
@@ -49,16 +48,21 @@ public static class VehicleForm
             return [];
         }
 
-        var parts = text.Split(['-', ',', ' '], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        var order = parts
-            .Select(part => int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var one) ? one : 0)
-            .ToArray();
-        if (cylinders is null || !order.Order().SequenceEqual(Enumerable.Range(1, cylinders.Value)))
+        try
         {
-            form.Refuse(
-                "firingOrder", "Name each cylinder once, such as 1-5-3-6-2-4, and give the number of cylinders.");
-        }
+            var order = Checks.Routing.FiringOrder.Parse(text);
+            if (cylinders is null || !order.Order().SequenceEqual(Enumerable.Range(1, cylinders.Value)))
+            {
+                form.Refuse(
+                    "firingOrder", "Name each cylinder once, such as 1-5-3-6-2-4, and give the number of cylinders.");
+            }
 
-        return order;
+            return order;
+        }
+        catch (ArgumentException problem)
+        {
+            form.Refuse("firingOrder", problem.Message);
+            return [];
+        }
     }
 }

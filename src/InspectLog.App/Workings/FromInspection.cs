@@ -1,0 +1,38 @@
+using System.Globalization;
+using InspectLog.App.Bench;
+using InspectLog.Journal.Entries;
+using InspectLog.Measuring;
+
+namespace InspectLog.App.Workings;
+
+/// <summary>Values an inspection knows, written for a field.</summary>
+public static class FromInspection
+{
+    /// <summary>The last value of a check at a place, in a unit; empty when there is none.</summary>
+    public static string Value(BenchScene scene, string check, Unit unit, int? cylinder = null)
+    {
+        var reading = scene.Inspection.Readings
+            .FindLast(one => one.Body.Check == check && one.Body.Cylinder == cylinder)?.Body;
+        return reading is null ? "" : Text(unit.FromBase(BestEstimate(reading)));
+    }
+
+    /// <summary>Places of a check that have a value, with it in the base unit.</summary>
+    public static IReadOnlyList<(int Cylinder, double Value)> Values(BenchScene scene, string check) =>
+    [
+        .. Enumerable.Range(1, scene.Sheet.Cylinders)
+            .Select(cylinder => (Cylinder: cylinder, Reading: scene.Inspection.Readings
+                .FindLast(one => one.Body.Check == check && one.Body.Cylinder == cylinder)?.Body))
+            .Where(one => one.Reading is not null)
+            .Select(one => (one.Cylinder, BestEstimate(one.Reading!))),
+    ];
+
+    /// <summary>The best estimate of a reading, base unit: the mean of its repeats or the middle of its bracket.</summary>
+    public static double BestEstimate(ReadingDecided reading) => reading.Reading switch
+    {
+        Bracket bracket => (bracket.Goes + bracket.Stops) / 2,
+        DisplayedReading displayed => displayed.Values.Average(),
+        _ => throw new InvalidOperationException("A reading is displayed or a bracket."),
+    };
+
+    public static string Text(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,19 @@
+namespace InspectLog.App.Workings;
+
+/// <summary>The workings there are, in the order they are listed.</summary>
+public static class WorkingKinds
+{
+    public static IReadOnlyList<WorkingKind> All { get; } =
+    [
+        CoilWorkings.Circuit,
+        CoilWorkings.Rise,
+        TimingWorkings.Dwell,
+        TimingWorkings.Advance,
+        LeadWorkings.Leads,
+        LeadWorkings.Routing,
+        SpreadWorking.Kind,
+        GapWorking.Kind,
+    ];
+
+    public static WorkingKind? Find(string id) => All.FirstOrDefault(kind => kind.Id == id);
+}
