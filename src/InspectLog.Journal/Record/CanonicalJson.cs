@@ -22,16 +22,16 @@ internal static class CanonicalJson
     }
 
     /// <summary>Parses one JSON value and nothing after it.</summary>
-    /// <exception cref="FormatException">The text is not JSON, or has a member twice.</exception>
+    /// <exception cref="FormatException">The text is not JSON, or has a member twice or one that is not Unicode.</exception>
     public static JsonDocument Parse(ReadOnlyMemory<byte> json)
     {
         try
         {
             return JsonDocument.Parse(json, IJson);
         }
-        catch (JsonException problem)
+        catch (Exception problem) when (problem is JsonException or InvalidOperationException)
         {
-            throw new FormatException("It is not JSON.", problem);
+            throw new FormatException("it is not JSON", problem);
         }
     }
 
@@ -47,7 +47,7 @@ internal static class CanonicalJson
         }
         catch (Exception problem) when (problem is InvalidOperationException or EncoderFallbackException)
         {
-            throw new FormatException("It holds text that is not Unicode.", problem);
+            throw new FormatException("it holds text that is not Unicode", problem);
         }
     }
 

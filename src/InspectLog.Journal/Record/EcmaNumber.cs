@@ -11,7 +11,7 @@ internal static class EcmaNumber
     {
         if (!double.IsFinite(value))
         {
-            throw new FormatException("JSON has no word for a number that is not finite.");
+            throw new FormatException("it holds a number that JSON cannot hold");
         }
 
         if (value == 0)

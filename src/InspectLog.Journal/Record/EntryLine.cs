@@ -28,13 +28,13 @@ internal sealed record EntryLine(
     /// <summary>Writes the line of a new entry, without the line's end.</summary>
     /// <exception cref="ArgumentException">The body holds a number that is not finite.</exception>
     public static byte[] Write(
-        long sequence, DateTimeOffset now, string actor, EntryBody body, string previous, ReadOnlySpan<byte> salt)
+        long sequence, DateTimeOffset now, string actor, EntryBody body, string previous, byte[] salt)
     {
         var kind = EntryKinds.Of(body);
         var json = BodyJson.Write(body);
         var head = new EntryLine(
             sequence, now.ToUniversalTime(), now.Offset, actor, kind.Kind, kind.Version, HashOf(salt, json), previous);
-        return head.Encode(Encoding.UTF8.GetString(json), Convert.ToBase64String(salt));
+        return head.Encode(json, salt);
     }
 
     /// <summary>A fresh salt.</summary>
@@ -54,9 +54,8 @@ internal sealed record EntryLine(
         Require(head.Hash() == hash, "its hash is not that of what it says");
         var json = body is { } given ? CanonicalJson.Of(given) : null;
         Require((json is null) == (salt is null), "its body and its salt must be there both or neither");
-        Require(json is null || HashOf(Convert.FromBase64String(salt!), json) == head.BodyHash, "its body was changed");
-        Require(line.Span.SequenceEqual(head.Encode(json is null ? null : Encoding.UTF8.GetString(json), salt)),
-            "it is not spelled the way the program writes");
+        Require(json is null || HashOf(salt, json) == head.BodyHash, "its body was changed");
+        Require(line.Span.SequenceEqual(head.Encode(json, salt)), "it is not spelled the way the program writes");
         return head.ToEntry(hash, body);
     }
 
@@ -78,7 +77,10 @@ internal sealed record EntryLine(
     /// <summary>The entry's hash: SHA-256 of the canonical form of the head.</summary>
     private string Hash() => Hex(Encoding.UTF8.GetBytes(Encode(null, null, null)));
 
-    private byte[] Encode(string? body, string? salt) => Encoding.UTF8.GetBytes(Encode(Hash(), body, salt));
+    private byte[] Encode(byte[]? body, byte[]? salt) => Encoding.UTF8.GetBytes(Encode(
+        Hash(),
+        body is null ? null : Encoding.UTF8.GetString(body),
+        salt is null ? null : Convert.ToBase64String(salt)));
 
     /// <summary>The members in the order of RFC 8785, those that are null left out.</summary>
     private string Encode(string? hash, string? body, string? salt)
@@ -119,7 +121,7 @@ internal sealed record EntryLine(
         };
     }
 
-    private static (EntryLine Head, string Hash, JsonElement? Body, string? Salt) Members(JsonElement line)
+    private static (EntryLine Head, string Hash, JsonElement? Body, byte[]? Salt) Members(JsonElement line)
     {
         try
         {
@@ -132,11 +134,12 @@ internal sealed record EntryLine(
                 line.GetProperty("version").GetInt32(),
                 Text("bodyHash"),
                 Text("previous"));
-            return (head, Text("hash"), Optional("body"), Optional("salt")?.GetString());
+            return (head, Text("hash"), Optional("body"), Optional("salt")?.GetBytesFromBase64());
         }
-        catch (Exception problem) when (problem is KeyNotFoundException or InvalidOperationException)
+        catch (Exception problem)
+            when (problem is KeyNotFoundException or InvalidOperationException or FormatException or OverflowException)
         {
-            throw new FormatException("it is not an entry: a member is missing or of the wrong sort", problem);
+            throw new FormatException("it is not an entry: a member is missing or is not of its sort", problem);
         }
 
         string Text(string name) => line.GetProperty(name).GetString() ?? throw new InvalidOperationException(name);

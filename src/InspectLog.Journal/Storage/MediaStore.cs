@@ -6,18 +6,18 @@ namespace InspectLog.Journal.Storage;
 /// <summary>Recordings and photos, named by the SHA-256 of their bytes. Written once, never changed.</summary>
 public sealed class MediaStore
 {
-    private readonly string _root;
+    private readonly MediaFiles _files;
     private readonly IDurable _durable;
     private readonly WriteLatch _latch;
 
     internal MediaStore(string root, IDurable durable, WriteLatch latch)
     {
-        _root = root;
+        _files = new MediaFiles(root);
         _durable = durable;
         _latch = latch;
     }
 
-    private string Incoming => Path.Combine(_root, "incoming");
+    private string Incoming => Path.Combine(_files.Root, "incoming");
 
     /// <summary>Keeps a file: written under another name, synced, renamed, and the folder synced. When this returns
     /// the bytes are on disk. Keeping the same bytes twice keeps them once.</summary>
@@ -33,24 +33,12 @@ public sealed class MediaStore
 
     /// <summary>Path of a kept file; null when it is not there.</summary>
     /// <param name="sha256">Its name, 64 lower-case hex digits; anything else gives null.</param>
-    public string? PathOf(string sha256) =>
-        IsName(sha256) && File.Exists(PlaceOf(sha256)) ? PlaceOf(sha256) : null;
+    public string? PathOf(string sha256) => _files.PathOf(sha256);
 
-    /// <summary>Reads a kept file through and compares it with its name.</summary>
+    /// <summary>Reads a kept file through and compares it with its name and length.</summary>
     /// <param name="file">The file, as the journal names it.</param>
     /// <exception cref="IOException">It cannot be read.</exception>
-    public MediaCondition Check(MediaFile file)
-    {
-        if (PathOf(file.Sha256) is not { } path)
-        {
-            return MediaCondition.Missing;
-        }
-
-        using var bytes = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-        return bytes.Length == file.Bytes && Convert.ToHexStringLower(SHA256.HashData(bytes)) == file.Sha256
-            ? MediaCondition.Whole
-            : MediaCondition.Damaged;
-    }
+    public MediaCondition Check(MediaFile file) => _files.Check(file);
 
     /// <summary>Removes what an interrupted <see cref="Keep"/> left behind: it was never acknowledged.</summary>
     internal void RemoveUnfinished()
@@ -63,7 +51,7 @@ public sealed class MediaStore
 
     private void Store(ReadOnlySpan<byte> content, MediaFile file)
     {
-        var place = PlaceOf(file.Sha256);
+        var place = _files.PlaceOf(file.Sha256);
         var folder = Path.GetDirectoryName(place)!;
         MakeFolder(folder);
         if (Check(file) != MediaCondition.Whole)
@@ -95,28 +83,7 @@ public sealed class MediaStore
 
     private void MakeFolder(string folder)
     {
-        if (!Directory.Exists(folder))
-        {
-            Directory.CreateDirectory(folder);
-        }
-
-        _durable.SyncFolder(_root);
+        Directory.CreateDirectory(folder);
+        _durable.SyncFolder(_files.Root);
     }
-
-    private string PlaceOf(string sha256) => Path.Combine(_root, sha256[..2], sha256);
-
-    private static bool IsName(string sha256) => sha256.Length == 64 && sha256.All(char.IsAsciiHexDigitLower);
-}
-
-/// <summary>What reading a kept file through has shown.</summary>
-public enum MediaCondition
-{
-    /// <summary>It is the file the journal names.</summary>
-    Whole,
-
-    /// <summary>It is not there.</summary>
-    Missing,
-
-    /// <summary>Its bytes are not the ones that were kept.</summary>
-    Damaged,
 }
