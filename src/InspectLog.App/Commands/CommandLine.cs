@@ -21,6 +21,7 @@ internal static class CommandLine
             new DecideVerb(surroundings),
             new UnderstandVerb(surroundings),
             new TranscribeVerb(surroundings),
+            new VerifyVerb(surroundings),
             new RebuildVerb(surroundings),
             new ServeVerb(surroundings),
         };

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using InspectLog.Dictation.Understanding;
 
 namespace InspectLog.App.Commands.Json;
 
@@ -12,7 +11,7 @@ internal static class JsonLines
     private static readonly JsonSerializerOptions Format = new()
     {
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        Converters = { new JsonStringEnumConverter<FindingKind>(JsonNamingPolicy.CamelCase) },
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
 
         // Output goes to a terminal or another program, never into a web page: Ω stays Ω.
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
