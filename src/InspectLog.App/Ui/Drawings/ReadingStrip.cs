@@ -4,10 +4,13 @@ namespace InspectLog.App.Ui.Drawings;
 /// line with its uncertainty around it, and hatched what lies outside the limits.</summary>
 public static class ReadingStrip
 {
-    /// <summary>Width drawn for a narrow screen, pixels.</summary>
-    public const double Narrow = 300;
+    /// <summary>Width drawn for the smallest screens and for enlarged text, pixels.</summary>
+    public const double Small = 240;
 
-    /// <summary>Width drawn for a wide screen, pixels.</summary>
+    /// <summary>Width drawn for a phone, pixels.</summary>
+    public const double Narrow = 320;
+
+    /// <summary>Width drawn for a laptop and for paper, pixels.</summary>
     public const double Wide = 540;
 
     private const double Edge = 6;
@@ -43,7 +46,9 @@ public static class ReadingStrip
         return new StripSpan(
             facts.Lower is { } lower ? axis.At(lower) : axis.Left,
             facts.Upper is { } upper ? axis.At(upper) : axis.Right,
-            [.. limits.OfType<double>().Select(axis.At)]);
+            [.. limits.OfType<double>().Select(axis.At)],
+            facts.Lower is null,
+            facts.Upper is null);
     }
 
     private static StripDrop DropOf(double value, Scale axis) =>

@@ -36,7 +36,10 @@ public sealed record StripDrawing(
 /// <param name="From">Its left end.</param>
 /// <param name="To">Its right end.</param>
 /// <param name="Ticks">Where limits are marked: one or two positions.</param>
-public sealed record StripSpan(double From, double To, IReadOnlyList<double> Ticks);
+/// <param name="IsOpenToTheLeft">Whether it has no lower limit.</param>
+/// <param name="IsOpenToTheRight">Whether it has no upper limit.</param>
+public sealed record StripSpan(
+    double From, double To, IReadOnlyList<double> Ticks, bool IsOpenToTheLeft, bool IsOpenToTheRight);
 
 /// <summary>The drop line of a reading.</summary>
 /// <param name="At">Its position.</param>

@@ -1,0 +1,37 @@
+using InspectLog.App.Ui;
+using InspectLog.Dictation.Hearing;
+using InspectLog.Journal.State;
+
+namespace InspectLog.App.Bench;
+
+/// <summary>What became of a voice note, in words.</summary>
+public static class VoiceNoteWords
+{
+    /// <summary>Its state in a few words, beside its time.</summary>
+    public static string State(VoiceNote note, IReadOnlyList<ProposalCard> cards, SpeechReadiness speech) => note switch
+    {
+        { Failure: not null } => "kept, not read",
+        { Transcript: null } => speech.Ready ? "kept, being read" : "kept, to be read later",
+        { Transcript.SpeechFound: false } => "kept, no speech heard",
+        _ when cards.Count == 0 => "a note",
+        _ when Open(cards) is var open and > 0 => $"understood, {open} to settle",
+        _ => "settled",
+    };
+
+    /// <summary>The same as a sentence for people who listen; null while there is nothing to hear yet.</summary>
+    public static string? News(VoiceNote note, IReadOnlyList<ProposalCard> cards)
+    {
+        var name = $"Voice note of {Times.Clock(note.Time)}";
+        return note switch
+        {
+            { Failure: not null } => $"{name} could not be read. The recording is kept.",
+            { Transcript: null } => null,
+            { Transcript.SpeechFound: false } => $"{name}: no speech heard.",
+            _ when cards.Count == 0 => $"{name} is read. It gave no finding and stays a note.",
+            _ when Open(cards) is var open and > 0 => $"{name} is understood: {open} to settle.",
+            _ => null,
+        };
+    }
+
+    private static int Open(IReadOnlyList<ProposalCard> cards) => cards.Count(card => card.State == ProposalState.Open);
+}

@@ -1,0 +1,52 @@
+using InspectLog.Checks;
+using InspectLog.Journal.Entries;
+using InspectLog.Measuring;
+
+namespace InspectLog.App.Ui.Drawings;
+
+/// <summary>Gathers what a reading strip shows from what the journal and the sheet hold.</summary>
+public static class Strips
+{
+    /// <summary>The facts of a strip, in the measurand's display unit.</summary>
+    /// <param name="measurand">What is measured.</param>
+    /// <param name="limits">Limits in force; null where there are none.</param>
+    /// <param name="reading">The reading; null before one is taken.</param>
+    /// <param name="previous">An earlier inspection's reading; null where there is none.</param>
+    public static StripFacts Of(
+        Measurand measurand, LimitsInForce? limits, ReadingDecided? reading, ReadingDecided? previous)
+    {
+        var unit = measurand.DisplayUnit;
+        double? In(double? baseValue) => baseValue is { } value ? unit.FromBase(value) : null;
+        var facts = new StripFacts(
+            In(limits?.Lower),
+            In(limits?.Upper),
+            null,
+            reading is null ? null : ReadingIn(unit, reading.Reading, reading.Conformity),
+            In(previous is null ? null : MiddleOf(previous)),
+            unit.Symbol);
+
+        // The sheet's nominal belongs to the sheet's limits; a vehicle's own limits may leave it behind.
+        return In(measurand.Nominal) is { } nominal && facts.Allows(nominal) ? facts with { Nominal = nominal } : facts;
+    }
+
+    /// <summary>The facts of a strip for a decision that is only previewed.</summary>
+    public static StripFacts Preview(Measurand measurand, LimitsInForce? limits, Reading reading, Conformity? conformity) =>
+        Of(measurand, limits, null, null) with { Reading = ReadingIn(measurand.DisplayUnit, reading, conformity) };
+
+    private static StripReading ReadingIn(Unit unit, Reading reading, Conformity? conformity) => reading switch
+    {
+        Bracket bracket => new StripReading.Box(unit.FromBase(bracket.Goes), unit.FromBase(bracket.Stops)),
+        _ => new StripReading.Bell(
+            unit.FromBase(conformity?.Value ?? MiddleOf(reading)),
+            unit.FromBase(conformity?.StandardUncertainty ?? 0)),
+    };
+
+    private static double MiddleOf(ReadingDecided reading) => reading.Conformity?.Value ?? MiddleOf(reading.Reading);
+
+    private static double MiddleOf(Reading reading) => reading switch
+    {
+        DisplayedReading displayed => displayed.Values.Average(),
+        Bracket bracket => (bracket.Goes + bracket.Stops) / 2,
+        _ => throw new ArgumentOutOfRangeException(nameof(reading)),
+    };
+}

@@ -1,0 +1,60 @@
+using System.Globalization;
+using InspectLog.App.Bench;
+using InspectLog.Checks;
+using InspectLog.Journal.Entries;
+using InspectLog.Journal.Record;
+
+namespace InspectLog.App.Vehicles;
+
+/// <summary>Journal entries in a sentence each.</summary>
+public static class EntryWords
+{
+    /// <summary>What an entry says.</summary>
+    /// <param name="entry">The entry.</param>
+    /// <param name="sheetOf">The sheet that has a check, by the check's id; null where none has.</param>
+    public static string Of(JournalEntry entry, Func<string, CheckSheet?> sheetOf)
+    {
+        string Where(string check, int? cylinder) =>
+            sheetOf(check) is { } sheet ? RecordWords.Heading(sheet, check, cylinder) : check;
+
+        return entry.Body switch
+        {
+            VehicleAdded v => $"Vehicle added: {v.Name}",
+            VehicleDescribed v => $"Described: {v.Name}{(v.Description.Length > 0 ? $", {v.Description}" : "")}",
+            VehiclePictured => "A picture was set",
+            PrivateFactsNoted => "Private facts noted",
+            LimitsSet l => $"Limits of its own for {Where(l.Check, null)}, from {l.Source}",
+            LimitsCleared l => $"Limits of the sheet again for {Where(l.Check, null)}",
+            InspectionStarted s => $"Inspection started by {s.Technician} with the sheet {s.Sheet}, version {s.SheetVersion}",
+            RecordingKept r => $"Voice note of {Seconds(r.Seconds)} kept",
+            TranscriptMade t => t.SpeechFound ? $"Voice note {t.Recording} was read as: {t.Text}" : $"Voice note {t.Recording} holds no speech",
+            TranscriptFailed t => $"Voice note {t.Recording} could not be read: {t.Problem}",
+            FindingsProposed f => $"Voice note {f.Recording} gave {Count(f.Findings.Count, "finding", "findings")}",
+            FindingDropped f => $"Finding {f.Finding.Index + 1} of voice note {f.Finding.Recording} dropped",
+            PhotoKept p => p.Check is null ? "Photo kept" : $"Photo kept: {Where(p.Check, p.Cylinder)}",
+            NoteWritten n => $"Note: {n.Text}",
+            ReadingDecided r => $"{Where(r.Check, r.Cylinder)}: {Reading(r, sheetOf)}",
+            ObservationMade o => $"{Where(o.Check, o.Cylinder)}: {RecordWords.Seen(o)}",
+            ActionDone a => $"{Where(a.Check, a.Cylinder)}: {a.Action}",
+            LooseEndOpened l => $"Loose end: {l.Text}",
+            LooseEndTied l => $"Loose end {l.LooseEnd} put right",
+            LooseEndWaived l => $"Loose end {l.LooseEnd} stays: {l.Reason}",
+            CheckLeftOut c => $"{Where(c.Check, null)} left out: {c.Reason}",
+            EntryWithdrawn w => $"Entry {w.Entry} withdrawn: {w.Reason}",
+            InspectionClosed => "Inspection closed",
+            TailSetAside t => $"The journal ended in a line that was not whole; its {t.Bytes} bytes were set aside in {t.File}",
+            null when entry.IsWithheld => $"Withheld ({entry.Kind})",
+            _ => $"An entry of the kind {entry.Kind}, which this version of the program cannot read",
+        };
+    }
+
+    private static string Reading(ReadingDecided reading, Func<string, CheckSheet?> sheetOf) =>
+        sheetOf(reading.Check)?.Find(reading.Check) is { } check
+            ? RecordWords.Sentence(reading, check)
+            : reading.AsGiven;
+
+    private static string Seconds(double seconds) => string.Create(CultureInfo.InvariantCulture, $"{seconds:0.0} seconds");
+
+    private static string Count(int count, string one, string many) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : many)}");
+}

@@ -1,7 +1,0 @@
-// The bench's scripts. Everything but the microphone works without them.
-
-import "./bench-swap.js";
-import "./forms.js";
-import "./photo.js";
-import "./say.js";
-import "./stream.js";
