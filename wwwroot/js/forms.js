@@ -8,7 +8,8 @@ let pressed = null;
 
 document.addEventListener("htmx:beforeRequest", (event) => {
   hideTrouble();
-  pressed = placeOf(document.activeElement, event.detail.elt);
+  const { elt, requestConfig } = event.detail;
+  pressed = placeOf(requestConfig.triggeringEvent?.submitter ?? document.activeElement, elt);
 });
 document.addEventListener("htmx:responseError", (event) => failed(event, `The program answered ${event.detail.xhr.status}.`));
 document.addEventListener("htmx:sendError", (event) => failed(event, "InspectLog did not answer. See that it is still running."));
@@ -38,15 +39,10 @@ document.addEventListener("keydown", (key) => {
   }
 });
 
-// A place of the check that is pressed opens the tool that fills it.
-document.addEventListener("click", ({ target }) => {
-  const opener = target.closest?.("[data-opens]");
-  const tool = opener && document.getElementById(opener.dataset.opens);
-  if (tool) {
-    tool.open = true;
-    focusFirstField(tool);
-  }
-});
+// A link that led here by its address to a tool opens it.
+if (location.hash) {
+  openTool(location.hash.slice(1));
+}
 
 document.addEventListener("click", ({ target }) => {
   if (target.closest?.("[data-print]")) {
@@ -74,7 +70,8 @@ function placeOf(element, sender) {
     list: list?.id,
     index: list ? [...list.querySelectorAll("[data-step]")].findIndex((step) => step.contains(element)) : -1,
     tool: tool?.id,
-    opened: sender?.matches?.("a"),
+    isLink: sender?.matches?.("a"),
+    opens: sender?.dataset?.opens,
   };
 }
 
@@ -87,7 +84,10 @@ function settled() {
 
   if (pressed?.tool) {
     answered(document.getElementById(pressed.tool));
-  } else if (pressed?.opened) {
+  } else if (pressed?.opens) {
+    openTool(pressed.opens);
+  } else if (pressed?.isLink) {
+    document.getElementById("check").scrollTop = 0;
     focus(document.getElementById("check-title"));
   } else if (document.activeElement === document.body || document.activeElement === null) {
     stayNear();
@@ -131,6 +131,14 @@ function focusFirstField(tool) {
   const field = tool.querySelector("[data-first]") ?? tool.querySelector("input:not([type=hidden], [type=radio]), select, textarea");
   field?.focus();
   field?.select?.();
+}
+
+function openTool(id) {
+  const tool = document.getElementById(id);
+  if (tool?.matches("details.tool-box")) {
+    tool.open = true;
+    focusFirstField(tool);
+  }
 }
 
 function closeOtherTools(open) {

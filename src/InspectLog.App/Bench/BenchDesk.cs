@@ -41,10 +41,19 @@ public sealed class BenchDesk(Garage garage, ISpeechToText speech, BenchEvents e
 
     /// <summary>Answers with the bench: the fragment where htmx asked, the whole page on a plain GET, a redirect to it
     /// after a plain form, and status 422 where a form was refused.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="scene">The inspection.</param>
+    /// <param name="form">The form that was refused; null when none was.</param>
+    /// <param name="question">A typed number that could mean two things; null when there is none.</param>
+    /// <param name="at">The check and place to show, where the request itself says; null goes by the address.</param>
     public IResult Show(
-        HttpContext context, BenchScene scene, RefusedForm? form = null, NumberQuestion? question = null)
+        HttpContext context,
+        BenchScene scene,
+        RefusedForm? form = null,
+        NumberQuestion? question = null,
+        BenchFocus? at = null)
     {
-        var focus = FocusOf(context);
+        var focus = at ?? FocusOf(context);
         var refused = form is not null || question is not null;
         var isFragment = context.Request.Headers["HX-Request"] == "true";
         context.Response.Headers.Vary = "HX-Request";

@@ -52,7 +52,7 @@ public static class RecordEndpoints
 
         var asGiven = $"{form.Text("value")} {form.Text("unit")}".Trim();
         var given = new GivenReading(place.Check, place.Cylinder, values, null, asGiven, instrument, []);
-        return desk.Show(context, desk.Record(scene, ReadingRecords.Decide(number, given)));
+        return desk.Show(context, desk.Record(scene, ReadingRecords.Decide(number, given)), at: At(place));
     }
 
     private static async Task<IResult> GaugeBracket(HttpContext context, BenchDesk desk, string vehicle, long number)
@@ -77,8 +77,11 @@ public static class RecordEndpoints
 
         var asGiven = $"{form.Text("goes")} goes, {form.Text("stops")} stops {form.Text("unit")}".Trim();
         var given = new GivenReading(place.Check, place.Cylinder, [], bracket, asGiven, null, []);
-        return desk.Show(context, desk.Record(scene, ReadingRecords.Decide(number, given)));
+        return desk.Show(context, desk.Record(scene, ReadingRecords.Decide(number, given)), at: At(place));
     }
+
+    /// <summary>A reading is shown at its place as soon as it is decided, whichever place was in front.</summary>
+    private static BenchFocus At(CheckPlace place) => new(place.Check.Id, place.Cylinder);
 
     private static async Task<IResult> Observation(HttpContext context, BenchDesk desk, string vehicle, long number)
     {

@@ -42,6 +42,10 @@ public static class RecordWords
             : $"{Value(reading, check)}. Recorded; there are no limits to decide it against.";
     }
 
+    /// <summary>A value as it stands in a field to be edited: the number alone, in the unit given.</summary>
+    public static string Editable(double baseValue, Unit unit) =>
+        Printed.UncertainNumbers(baseValue, 0, unit).Value.Replace('\u2212', '-');
+
     /// <summary>A decision that would be made: "would be a conditional pass, 84 in 100 that it conforms".</summary>
     public static string Preview(Conformity conformity) =>
         $"Would be: {conformity.Decision.Words()}, {Printed.Chance(conformity.ProbabilityOfConformity)} that it is within its limits.";

@@ -8,10 +8,10 @@ public static class ReadingStrip
     public const double Small = 240;
 
     /// <summary>Width drawn for a phone, pixels.</summary>
-    public const double Narrow = 320;
+    public const double Narrow = 310;
 
     /// <summary>Width drawn for a laptop and for paper, pixels.</summary>
-    public const double Wide = 540;
+    public const double Wide = 500;
 
     private const double Edge = 6;
 

@@ -33,6 +33,25 @@ public static class Strips
     public static StripFacts Preview(Measurand measurand, LimitsInForce? limits, Reading reading, Conformity? conformity) =>
         Of(measurand, limits, null, null) with { Reading = ReadingIn(measurand.DisplayUnit, reading, conformity) };
 
+    /// <summary>Writes the numbers of a strip; two limits to the same place, as they are written in a sentence.</summary>
+    public static Func<double, string> Labels(Measurand measurand, LimitsInForce? limits)
+    {
+        var unit = measurand.DisplayUnit;
+        return value =>
+        {
+            var baseValue = unit.ToBase(value);
+            if (limits is { Lower: { } lower, Upper: { } upper })
+            {
+                var ends = Printed.Span(lower, upper, unit).Split(" to ");
+                return value == unit.FromBase(upper) ? ends[1]
+                    : value == unit.FromBase(lower) ? $"{ends[0]}{(unit.Symbol == "°" ? "" : "\u00a0")}{unit.Symbol}"
+                    : Printed.Value(baseValue, unit);
+            }
+
+            return Printed.Value(baseValue, unit);
+        };
+    }
+
     private static StripReading ReadingIn(Unit unit, Reading reading, Conformity? conformity) => reading switch
     {
         Bracket bracket => new StripReading.Box(unit.FromBase(bracket.Goes), unit.FromBase(bracket.Stops)),
