@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -8,6 +9,9 @@ namespace InspectLog.Journal.Record;
 internal static class CanonicalJson
 {
     private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    private static readonly SearchValues<char> Escaped =
+        SearchValues.Create(['"', '\\', .. Enumerable.Range(0, ' ').Select(c => (char)c)]);
 
     // RFC 8785 builds on I-JSON (RFC 7493), which forbids two members of one name.
     private static readonly JsonDocumentOptions IJson = new() { AllowDuplicateProperties = false };
@@ -55,12 +59,14 @@ internal static class CanonicalJson
     public static StringBuilder AppendString(StringBuilder text, string value)
     {
         text.Append('"');
-        foreach (var c in value)
+        var rest = value.AsSpan();
+        for (var at = rest.IndexOfAny(Escaped); at >= 0; at = rest.IndexOfAny(Escaped))
         {
-            AppendCharacter(text, c);
+            AppendEscape(text.Append(rest[..at]), rest[at]);
+            rest = rest[(at + 1)..];
         }
 
-        return text.Append('"');
+        return text.Append(rest).Append('"');
     }
 
     private static void Append(StringBuilder text, JsonElement value)
@@ -89,10 +95,12 @@ internal static class CanonicalJson
     {
         text.Append('{');
         var first = true;
-        foreach (var member in value.EnumerateObject().OrderBy(member => member.Name, StringComparer.Ordinal))
+        var members = value.EnumerateObject().Select(member => (member.Name, member.Value)).ToArray();
+        Array.Sort(members, (one, other) => string.CompareOrdinal(one.Name, other.Name)); // by UTF-16 units
+        foreach (var (name, member) in members)
         {
-            AppendString(first ? text : text.Append(','), member.Name).Append(':');
-            Append(text, member.Value);
+            AppendString(first ? text : text.Append(','), name).Append(':');
+            Append(text, member);
             first = false;
         }
 
@@ -112,7 +120,7 @@ internal static class CanonicalJson
         text.Append(']');
     }
 
-    private static void AppendCharacter(StringBuilder text, char c) => _ = c switch
+    private static void AppendEscape(StringBuilder text, char c) => _ = c switch
     {
         '"' => text.Append("\\\""),
         '\\' => text.Append(@"\\"),
@@ -121,7 +129,6 @@ internal static class CanonicalJson
         '\n' => text.Append("\\n"),
         '\f' => text.Append("\\f"),
         '\r' => text.Append("\\r"),
-        < ' ' => text.Append(CultureInfo.InvariantCulture, $"\\u{(int)c:x4}"),
-        _ => text.Append(c),
+        _ => text.Append(CultureInfo.InvariantCulture, $"\\u{(int)c:x4}"),
     };
 }

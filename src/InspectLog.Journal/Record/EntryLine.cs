@@ -34,7 +34,7 @@ internal sealed record EntryLine(
         var json = BodyJson.Write(body);
         var head = new EntryLine(
             sequence, now.ToUniversalTime(), now.Offset, actor, kind.Kind, kind.Version, HashOf(salt, json), previous);
-        return head.Encode(json, salt);
+        return head.Encode(head.Hash(), json, salt);
     }
 
     /// <summary>A fresh salt.</summary>
@@ -55,7 +55,7 @@ internal sealed record EntryLine(
         var json = body is { } given ? CanonicalJson.Of(given) : null;
         Require((json is null) == (salt is null), "its body and its salt must be there both or neither");
         Require(json is null || HashOf(salt, json) == head.BodyHash, "its body was changed");
-        Require(line.Span.SequenceEqual(head.Encode(json, salt)), "it is not spelled the way the program writes");
+        Require(line.Span.SequenceEqual(head.Encode(hash, json, salt)), "it is not spelled the way the program writes");
         return head.ToEntry(hash, body);
     }
 
@@ -75,15 +75,15 @@ internal sealed record EntryLine(
     }
 
     /// <summary>The entry's hash: SHA-256 of the canonical form of the head.</summary>
-    private string Hash() => Hex(Encoding.UTF8.GetBytes(Encode(null, null, null)));
+    private string Hash() => Hex(Encoding.UTF8.GetBytes(Spell(hash: null, body: null, salt: null)));
 
-    private byte[] Encode(byte[]? body, byte[]? salt) => Encoding.UTF8.GetBytes(Encode(
-        Hash(),
+    private byte[] Encode(string hash, byte[]? body, byte[]? salt) => Encoding.UTF8.GetBytes(Spell(
+        hash,
         body is null ? null : Encoding.UTF8.GetString(body),
         salt is null ? null : Convert.ToBase64String(salt)));
 
     /// <summary>The members in the order of RFC 8785, those that are null left out.</summary>
-    private string Encode(string? hash, string? body, string? salt)
+    private string Spell(string? hash, string? body, string? salt)
     {
         var text = new StringBuilder();
         Text("actor", Actor);
