@@ -43,8 +43,8 @@ public sealed class Garage : IDisposable
             _vehicles[id] = journal;
         }
 
-        _foundAtOpening = recovery.Found;
         _index = new GarageIndex(folder.Index, JournalsForIndex);
+        _foundAtOpening = [.. recovery.Found, .. _index.Lost.ExceptBy(recovery.Found.Select(At), At)];
     }
 
     /// <summary>Opens a data folder, creating it when missing, and takes its lock for the life of the object.
@@ -162,6 +162,8 @@ public sealed class Garage : IDisposable
         _index.Dispose();
         _lock.Dispose();
     }
+
+    private static string? At(GarageProblem problem) => problem.VehicleId;
 
     private OpenJournal<VehicleState> Journal(string vehicleId) =>
         _vehicles.GetValueOrDefault(vehicleId) ?? throw new UnknownVehicleException(vehicleId);

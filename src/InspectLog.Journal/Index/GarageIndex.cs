@@ -29,6 +29,10 @@ internal sealed class GarageIndex : IDisposable
     /// <summary>What is wrong with the index; null when all is well.</summary>
     public GarageProblem? Problem { get; private set; }
 
+    /// <summary>Journals that no longer hold what they held when the index was last closed. A journal cut short at a
+    /// line's end looks sound by itself; this is the one place where it shows.</summary>
+    public IReadOnlyList<GarageProblem> Lost { get; private set; } = [];
+
     private string LogPath => Path.ChangeExtension(_path, null) + "-log" + Path.GetExtension(_path);
 
     /// <summary>Deletes the index and makes it again from the journals.</summary>
@@ -61,7 +65,7 @@ internal sealed class GarageIndex : IDisposable
     [
         .. documents.Waiting.FindAll()
             .Select(w => new WaitingRecording(w.Vehicle, w.Recording, w.Inspection, w.Kept))
-            .OrderBy(w => w.Kept).ThenBy(w => w.Recording),
+            .OrderBy(w => w.Kept).ThenBy(w => w.Recording).ThenBy(w => w.VehicleId, StringComparer.Ordinal),
     ]);
 
     /// <summary>Entries that hold every one of some words, or words that begin so; newest first.</summary>
@@ -80,7 +84,8 @@ internal sealed class GarageIndex : IDisposable
             return
             [
                 .. query.ToEnumerable()
-                    .OrderByDescending(text => text.Time).ThenByDescending(text => text.Sequence).Take(atMost)
+                    .OrderByDescending(text => text.Time).ThenByDescending(text => text.Sequence).ThenBy(text => text.Vehicle, StringComparer.Ordinal)
+                    .Take(atMost)
                     .Select(t => new SearchHit(t.Vehicle, names[t.Vehicle], t.Inspection, t.Sequence, t.Time, t.Text)),
             ];
         });
@@ -125,9 +130,10 @@ internal sealed class GarageIndex : IDisposable
         {
             database = new LiteDatabase(Connection(), OwnMapper());
             var documents = new IndexDocuments(database);
-            var stands = documents.Positions.FindAll().ToDictionary(row => row.Id, row => (row.Sequence, row.Hash));
-            var should = _journals().ToDictionary(journal => journal.State.Id, journal => journal.Position);
-            if (stands.Count == should.Count && !stands.Except(should).Any())
+            var stood = documents.Positions.FindAll().ToArray();
+            var journals = _journals().ToDictionary(journal => journal.State.Id);
+            Lost = [.. stood.Where(row => !HoldsStill(journals, row)).Select(LostProblem)];
+            if (stood.Length == journals.Count && stood.All(row => StandsAt(journals, row)))
             {
                 return (database, documents);
             }
@@ -140,6 +146,19 @@ internal sealed class GarageIndex : IDisposable
         database?.Dispose();
         return null;
     }
+
+    private static bool HoldsStill(Dictionary<string, IndexedJournal> journals, PositionRow row) =>
+        journals.TryGetValue(row.Id, out var journal) && journal.HashAt(row.Sequence) == row.Hash;
+
+    private static bool StandsAt(Dictionary<string, IndexedJournal> journals, PositionRow row) =>
+        HoldsStill(journals, row) && journals[row.Id].Entries.Count == row.Sequence;
+
+    private static GarageProblem LostProblem(PositionRow row) => new(ReadOnly: false,
+        $"The journal of the vehicle \"{row.Id}\" held {row.Sequence} entries when InspectLog was last closed, and no "
+        + "longer holds the last of them. If you did not put an older copy in its place, look for a newer one.")
+    {
+        VehicleId = row.Id,
+    };
 
     private void MakeAgain()
     {
@@ -210,6 +229,6 @@ internal sealed class GarageIndex : IDisposable
 /// <param name="Entries">All its entries.</param>
 internal sealed record IndexedJournal(VehicleState State, IReadOnlyList<JournalEntry> Entries)
 {
-    /// <summary>Where the journal stands.</summary>
-    public (long Sequence, string Hash) Position => (State.NextSequence - 1, State.LastHash);
+    /// <summary>The hash of an entry; null when there is none of that sequence.</summary>
+    public string? HashAt(long sequence) => sequence <= Entries.Count ? Entries[(int)sequence - 1].Hash : null;
 }

@@ -7,6 +7,9 @@ internal sealed record DataFolder(string Root)
     /// <summary>Name of a vehicle's journal within its folder.</summary>
     public const string JournalName = "journal.jsonl";
 
+    /// <summary>Name of the folder of the vehicles' folders.</summary>
+    public const string VehiclesName = "vehicles";
+
     /// <summary>What the names of vehicle folders begin with until they are whole.</summary>
     public const string InTheMaking = ".new-";
 
@@ -14,7 +17,7 @@ internal sealed record DataFolder(string Root)
     public string Workshop => Path.Combine(Root, "workshop.jsonl");
 
     /// <summary>One folder a vehicle.</summary>
-    public string Vehicles => Path.Combine(Root, "vehicles");
+    public string Vehicles => Path.Combine(Root, VehiclesName);
 
     /// <summary>Recordings and photos.</summary>
     public string Media => Path.Combine(Root, "media");

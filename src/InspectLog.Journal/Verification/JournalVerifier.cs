@@ -81,12 +81,16 @@ public static class JournalVerifier
         return bytes.ToArray();
     }
 
-    /// <summary>The media folder of the data folder a journal stands in, or the one beside the journal.</summary>
+    /// <summary>The media folder beside the journal, or the one of the data folder that a vehicle's journal stands
+    /// in; null when there is neither.</summary>
     private static string? MediaFolderFor(string file)
     {
         var own = Path.GetDirectoryName(file)!;
-        string[] places = [Path.Combine(own, "media"), Path.Combine(own, "..", "..", "media")];
-        return places.Select(Path.GetFullPath).FirstOrDefault(Directory.Exists);
+        var above = Path.GetDirectoryName(own);
+        var root = Path.GetFileName(above) == DataFolder.VehiclesName ? Path.GetDirectoryName(above) : null;
+        return new[] { own, root }.OfType<string>()
+            .Select(folder => new DataFolder(folder).Media)
+            .FirstOrDefault(Directory.Exists);
     }
 
     private static List<MediaReport> CheckMedia(MediaFiles files, IEnumerable<JournalEntry> entries) =>

@@ -67,4 +67,8 @@ public static class Some
 
     public static VehicleState Note(this Garage garage, string vehicle, string text) => garage.Append(
         vehicle, Technician, state => [new NoteWritten(state.OpenInspection?.Number ?? 0, null, text)]);
+
+    public static long StartInspection(this Garage garage, string vehicle) => garage.Append(
+        vehicle, Technician, _ => [new InspectionStarted("ignition-breakerless-6", 1, new string('c', 64), Technician, null, null)])
+        .OpenInspection!.Number;
 }
