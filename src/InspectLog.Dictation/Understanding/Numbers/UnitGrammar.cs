@@ -1,0 +1,86 @@
+using InspectLog.Dictation.Understanding.Words;
+using InspectLog.Measuring;
+
+namespace InspectLog.Dictation.Understanding.Numbers;
+
+/// <summary>Reads the unit after a number, and for an angle which side of top dead centre it lies.</summary>
+internal sealed class UnitGrammar(IReadOnlyList<Token> tokens)
+{
+    private static readonly PhraseTable<Unit> Known = Table(
+        (Units.Ohm, ["ohm"]),
+        (Units.Kilohm, ["kilohm", "kilo ohm", "kohm", "k ohm", "kay ohm", "k", "kay", "kilo", "kiloohm"]),
+        (Units.Megohm, ["megohm", "meg ohm", "mega ohm", "megaohm", "mohm", "m ohm", "meg"]),
+        (Units.Volt, ["volt", "v", "volt dc", "vdc"]),
+        (Units.Millivolt, ["millivolt", "milli volt", "mv"]),
+        (Units.Millimetre, ["mm", "millimeter", "milli meter", "mil", "mill"]),
+        (Units.Thou, ["thou", "thousandth", "thousandth of an inch", "thou of an inch", "mil", "mill"]),
+        (Units.Inch, ["inch", "inches", "of an inch"]),
+        (Units.Degree, ["degree", "deg", "°", "crank degree"]));
+
+    private static readonly PhraseTable<bool> Foreign = Table(
+        (true, [
+            "amp", "ampere", "milliamp", "watt", "rpm", "rev", "r p m", "psi", "bar", "percent", "per cent", "mile",
+            "kilometer", "km", "mph", "pound", "quid", "dollar", "euro", "pence", "penny", "cent", "buck", "grand",
+            "k mile", "thousand mile", "o'clock", "am", "pm", "minute", "min", "hour", "second", "day", "week",
+            "month", "year", "liter", "gallon", "pint", "newton", "newton meter", "nm", "foot pound", "pound foot",
+            "foot", "feet", "meter", "centimeter", "cm", "celsius", "centigrade", "fahrenheit", "degree celsius",
+            "degree centigrade", "degree fahrenheit", "degree c", "degree f", "° c", "° f", "hertz", "hz", "farad",
+            "microfarad", "gram", "kilogram", "kg", "ton", "time", "year old", "gauge", "cc", "horsepower",
+            "millisecond", "cup", "sugar", "litre", "people", "bloke", "guy", "k range", "ohm range", "volt range",
+            "volt scale", "ohm scale", "mm socket", "mm spanner", "millimeter socket", "millimeter spanner",
+            "mm nut", "mm bolt", "inch drive", "inch socket", "k a year", "volt battery", "volt system", "of them",
+            "spare", "box", "pack", "set", "pair", "stroke", "speed", "door", "off", "or so", "grit", "point"]));
+
+    private static readonly PhraseTable<int> Directions = Table(
+        (1, [
+            "before top dead center", "before tdc", "before top dead", "before the top", "before top center", "btdc",
+            "before", "advanced", "advance", "of advance", "early", "btc"]),
+        (-1, [
+            "after top dead center", "after tdc", "after top dead", "after the top", "after top center", "atdc",
+            "after", "retarded", "retard", "of retard", "late", "past top dead center", "past tdc", "atc"]));
+
+    /// <summary>The unit that starts at a token, or nothing.</summary>
+    public UnitReading? At(int at)
+    {
+        if (at >= tokens.Count)
+        {
+            return null;
+        }
+
+        var foreign = Foreign.Match(tokens, at);
+        var known = Known.Match(tokens, at);
+        if (foreign is { } other && other.Length >= (known?.Length ?? 0))
+        {
+            return new(at + other.Length, [], 1, false);
+        }
+
+        if (known is not { } unit)
+        {
+            return Direction(at, Units.Degree);
+        }
+
+        var next = at + unit.Length;
+        return unit.Meanings[0] == Units.Degree && Direction(next, Units.Degree) is { } turned
+            ? turned
+            : new(next, unit.Meanings, 1, false);
+    }
+
+    private UnitReading? Direction(int at, Unit degree) =>
+        at < tokens.Count && Directions.Match(tokens, at) is { } direction
+            ? new(at + direction.Length, [degree], direction.Meanings[0], true)
+            : null;
+
+    private static PhraseTable<T> Table<T>(params (T Meaning, string[] Phrases)[] rows)
+    {
+        var table = new PhraseTable<T>();
+        foreach (var (meaning, phrases) in rows)
+        {
+            foreach (var phrase in phrases)
+            {
+                table.Add(phrase, meaning);
+            }
+        }
+
+        return table;
+    }
+}

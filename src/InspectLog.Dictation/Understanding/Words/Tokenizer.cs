@@ -1,0 +1,211 @@
+using System.Globalization;
+
+namespace InspectLog.Dictation.Understanding.Words;
+
+/// <summary>Cuts a text into tokens, whether a person typed it or Whisper wrote it.</summary>
+internal sealed class Tokenizer
+{
+    private readonly string _text;
+    private readonly List<Token> _tokens = [];
+    private int _at;
+
+    private Tokenizer(string text) => _text = text;
+
+    public static IReadOnlyList<Token> Cut(string text)
+    {
+        var tokenizer = new Tokenizer(text);
+        while (tokenizer._at < text.Length)
+        {
+            tokenizer.Next();
+        }
+
+        return tokenizer._tokens;
+    }
+
+    private void Next()
+    {
+        var c = _text[_at];
+        if (char.IsAsciiDigit(c) || c == '.' && OpensDecimal())
+        {
+            Digits();
+        }
+        else if (char.IsLetter(c))
+        {
+            Letters();
+        }
+        else if (Fraction(c) is { } fraction)
+        {
+            Add(TokenKind.Digits, fraction[..1], _at, _at + 1);
+            _tokens.Add(new(TokenKind.Digits, fraction[2..], fraction[2..], _at, ++_at, '/', true));
+        }
+        else if (SignWord(c) is { } word)
+        {
+            Add(TokenKind.Word, word, _at, _at + 1);
+            _at++;
+        }
+        else
+        {
+            Mark(c);
+        }
+    }
+
+    private char Peek(int ahead) => _at + ahead >= 0 && _at + ahead < _text.Length ? _text[_at + ahead] : '\0';
+
+    private bool OpensDecimal() => char.IsAsciiDigit(Peek(1)) && !char.IsLetterOrDigit(Peek(-1));
+
+    // "9.850", "1.2.3" and "11/4" come out as groups; the number grammar decides what the groups mean together.
+    private void Digits()
+    {
+        var lead = '\0';
+        while (true)
+        {
+            var start = _at;
+            if (Peek(0) is '.' or ',' or '/' && char.IsAsciiDigit(Peek(1)) && (lead != '\0' || start == _at))
+            {
+                lead = Peek(0);
+                _at++;
+            }
+
+            var digits = _at;
+            while (char.IsAsciiDigit(Peek(0)))
+            {
+                _at++;
+            }
+
+            Add(TokenKind.Digits, _text[digits.._at], start, _at, lead);
+            if (!(Peek(0) is '.' or ',' or '/' && char.IsAsciiDigit(Peek(1))))
+            {
+                return;
+            }
+        }
+    }
+
+    private void Letters()
+    {
+        var start = _at;
+        var acronym = Acronym();
+        if (acronym is not null)
+        {
+            Add(TokenKind.Word, acronym, start, _at);
+            return;
+        }
+
+        while (char.IsLetter(Peek(0)) || IsApostrophe(Peek(0)) && char.IsLetter(Peek(1)))
+        {
+            _at++;
+        }
+
+        var word = _text[start.._at].ToLower(CultureInfo.InvariantCulture).Replace('’', '\'');
+        if (word is "no" or "nos" && Peek(0) == '.' && DigitFollows())
+        {
+            word = "number";
+            _at++;
+        }
+
+        Add(TokenKind.Word, Symbol(word), start, _at);
+    }
+
+    // "B.T.D.C." and "p.s.i." are one word.
+    private string? Acronym()
+    {
+        var end = _at;
+        var letters = "";
+        while (end + 1 < _text.Length && char.IsLetter(_text[end]) && _text[end + 1] == '.')
+        {
+            letters += char.ToLowerInvariant(_text[end]);
+            end += 2;
+        }
+
+        if (letters.Length < 2)
+        {
+            return null;
+        }
+
+        if (end < _text.Length && char.IsLetter(_text[end]) && (end + 1 == _text.Length || !char.IsLetter(_text[end + 1])))
+        {
+            letters += char.ToLowerInvariant(_text[end++]);
+        }
+
+        _at = end;
+        return letters;
+    }
+
+    private bool DigitFollows()
+    {
+        var ahead = 1;
+        while (Peek(ahead) == ' ')
+        {
+            ahead++;
+        }
+
+        return char.IsAsciiDigit(Peek(ahead));
+    }
+
+    private void Mark(char c)
+    {
+        var spaced = char.IsWhiteSpace(Peek(-1)) || char.IsWhiteSpace(Peek(1));
+        var mark = c switch
+        {
+            '.' or '?' or '!' or ',' or ';' or ':' => c,
+            '…' or '\n' => '.',
+            '—' or '(' or ')' or '[' or ']' => ',',
+            '-' or '–' when char.IsAsciiDigit(Peek(-1)) && char.IsAsciiDigit(Peek(1)) => '-',
+            '-' or '–' or '−' when char.IsAsciiDigit(Peek(1)) || Peek(1) == '.' => '−',
+            '-' or '–' when spaced || Peek(1) == '-' => ',',
+            _ => '\0',
+        };
+        if (mark != '\0')
+        {
+            Add(TokenKind.Mark, mark.ToString(), _at, _at + 1);
+        }
+
+        _at++;
+    }
+
+    private void Add(TokenKind kind, string text, int start, int end, char lead = '\0')
+    {
+        var glued = _tokens.Count > 0 && _tokens[^1].End == start;
+        var stem = kind == TokenKind.Word ? Stems.Of(text) : text;
+        _tokens.Add(new(kind, text, stem, start, end, lead, glued));
+    }
+
+    private static bool IsApostrophe(char c) => c is '\'' or '’';
+
+    private static string Symbol(string word) => word switch
+    {
+        "Ω" or "ω" or "Ω" => "ohm",
+        "kω" or "kΩ" => "kohm",
+        "mω" or "mΩ" => "mohm",
+        _ => word,
+    };
+
+    private static string? SignWord(char c) => c switch
+    {
+        '°' or 'º' => "°",
+        '#' => "number",
+        '%' => "percent",
+        '$' => "dollar",
+        '£' => "pound",
+        '€' => "euro",
+        '&' => "and",
+        '@' => "at",
+        '+' => "plus",
+        '±' => "plusminus",
+        'Ω' => "ohm",
+        _ => null,
+    };
+
+    private static string? Fraction(char c) => c switch
+    {
+        '½' => "1/2",
+        '¼' => "1/4",
+        '¾' => "3/4",
+        '⅓' => "1/3",
+        '⅔' => "2/3",
+        '⅛' => "1/8",
+        '⅜' => "3/8",
+        '⅝' => "5/8",
+        '⅞' => "7/8",
+        _ => null,
+    };
+}
