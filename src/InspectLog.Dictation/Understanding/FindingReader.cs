@@ -1,17 +1,60 @@
 using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Grammar;
+using InspectLog.Dictation.Understanding.Words;
 
 namespace InspectLog.Dictation.Understanding;
 
 /// <summary>Reads findings from a text, by a grammar driven by the check sheet. Pure: the same text always gives the
 /// same findings.</summary>
-public sealed class FindingReader(CheckSheet sheet)
+public sealed class FindingReader
 {
+    private readonly Lexicon _lexicon;
+    private readonly Topics _topics;
+
+    /// <summary>A reader for one sheet. It can be shared between threads.</summary>
+    /// <param name="sheet">The sheet whose checks are spoken of.</param>
+    public FindingReader(CheckSheet sheet)
+    {
+        Sheet = sheet;
+        _lexicon = new(sheet);
+        _topics = new(sheet);
+    }
+
     /// <summary>The sheet it reads for.</summary>
-    public CheckSheet Sheet { get; } = sheet;
+    public CheckSheet Sheet { get; }
 
     /// <summary>The findings of a text, in the order spoken.</summary>
     /// <param name="text">What was said or heard.</param>
     /// <param name="openCheck">Id of the check open on the bench, which a text that names none may mean; or null.</param>
-    public IReadOnlyList<Finding> Read(string text, string? openCheck = null) =>
-        throw new NotSupportedException("Dictation room");
+    public IReadOnlyList<Finding> Read(string text, string? openCheck = null)
+    {
+        var tokens = Tokenizer.Cut(text);
+        var open = openCheck is null ? null : Sheet.Find(openCheck);
+        var items = new ItemReader(_lexicon, tokens);
+        var frames = new FrameBuilder(Sheet, _lexicon, _topics, tokens, open);
+        foreach (var (first, next) in Sentences(tokens))
+        {
+            frames.Add(items.Read(first, next));
+        }
+
+        return new FindingWriter(Sheet, _topics, tokens, text, open).Write(frames.Frames);
+    }
+
+    private static IEnumerable<(int First, int Next)> Sentences(IReadOnlyList<Token> tokens)
+    {
+        var first = 0;
+        for (var at = 0; at < tokens.Count; at++)
+        {
+            if (tokens[at].Kind == TokenKind.Mark && tokens[at].Text[0] is '.' or '?' or '!' or ';')
+            {
+                yield return (first, at + 1);
+                first = at + 1;
+            }
+        }
+
+        if (first < tokens.Count)
+        {
+            yield return (first, tokens.Count);
+        }
+    }
 }

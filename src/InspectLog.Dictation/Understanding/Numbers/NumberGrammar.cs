@@ -71,13 +71,13 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
             }
         }
 
-        foreach (var bare in Decimals(0, at, 0).Concat(Fractions(at)))
+        foreach (var bare in Decimals(0, at, 0).Concat(Fractions(at, afterAnd: false)))
         {
             yield return bare;
         }
     }
 
-    private IEnumerable<NumberReading> Continued(NumberReading start, int at)
+    private List<NumberReading> Continued(NumberReading start, int at)
     {
         if (!start.Whole)
         {
@@ -123,7 +123,7 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
             return [];
         }
 
-        return Fractions(at).Concat(_digits.At(at).Where(part => part.Value < 1 && !part.Whole && IsSlash(at)))
+        return Fractions(at, afterAnd: true).Concat(_digits.At(at).Where(part => part.Value < 1 && !part.Whole && IsSlash(at)))
             .Where(part => part.Value < 1)
             .Select(part => part with { Value = whole.Value + part.Value, Cost = whole.Cost });
     }
@@ -131,7 +131,7 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
     private bool IsSlash(int at) => at + 1 < tokens.Count && tokens[at + 1].Lead == '/';
 
     // "a half", "three quarters", "half a", "five sixteenths", "three tenths of a".
-    private IEnumerable<NumberReading> Fractions(int at)
+    private IEnumerable<NumberReading> Fractions(int at, bool afterAnd)
     {
         if (at >= tokens.Count)
         {
@@ -154,12 +154,14 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
             yield break;
         }
 
-        if (next == at && denominator is not (2 or 4))
+        // "Half a millimetre" and "one and half", but not "half the leads".
+        var after = AfterOfA(next + 1);
+        if (next == at && !afterAnd && after == next + 1)
         {
             yield break;
         }
 
-        yield return new(AfterOfA(next + 1), count / denominator, 0, false);
+        yield return new(after, count / denominator, 0, false);
     }
 
     private int AfterOfA(int at)

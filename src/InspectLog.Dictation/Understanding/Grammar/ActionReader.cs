@@ -1,0 +1,127 @@
+using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Grammar;
+
+/// <summary>Reads actions that are said in more than one piece: "pulled the lead off", "the cap is back", "put a new
+/// lead on".</summary>
+internal sealed class ActionReader(Lexicon lexicon, IReadOnlyList<Token> tokens)
+{
+    private const int LongestGap = 8;
+
+    private static readonly PhraseTable<(string Particles, string Action)> PartedVerbs = Verbs();
+    private static readonly Dictionary<string, PhraseTable<string>> Particles = ParticleTables();
+    private static readonly PhraseTable<string> States = StateTable();
+
+    /// <summary>The action that starts at a token, or nothing.</summary>
+    public Item? At(int at, int next, Item? last) => New(at, next, last) ?? Parted(at, next) ?? State(at, next, last);
+
+    private Item? New(int at, int next, Item? last)
+    {
+        var match = lexicon.Match(tokens, at);
+        if (match is not { } phrase || phrase.Meanings.All(term => term.Role != Role.New) || last?.Role == Role.Verb)
+        {
+            return null;
+        }
+
+        var end = at + phrase.Length;
+        for (var part = end; part < Math.Min(next, end + 4); part++)
+        {
+            var term = lexicon.Match(tokens, part);
+            if (lexicon.IsPlaceNoun(tokens[part].Stem) || tokens[part].IsWord("one")
+                || (term?.Meanings.Any(meaning => meaning.Subject) ?? false))
+            {
+                return new(at, end, Role.Unknown) { Action = new(PartActions.Replaced) };
+            }
+
+            if (tokens[part].Kind == TokenKind.Mark)
+            {
+                break;
+            }
+        }
+
+        return null;
+    }
+
+    private Item? Parted(int at, int next)
+    {
+        if (PartedVerbs.Match(tokens, at) is not { } verb)
+        {
+            return null;
+        }
+
+        foreach (var (particles, action) in verb.Meanings)
+        {
+            var table = Particles[particles];
+            for (var i = at + 1; i < Math.Min(next, at + LongestGap) && tokens[i].Kind != TokenKind.Mark; i++)
+            {
+                if (table.Match(tokens, i) is not null && !Continues(i, next))
+                {
+                    return new(at, at + 1, Role.Unknown) { Action = new(action), Particle = i };
+                }
+            }
+        }
+
+        return null;
+    }
+
+    // "Opened it up to point nine", "put it up to ten": the small word leads on to a value.
+    private bool Continues(int particle, int next) =>
+        particle + 1 < next && tokens[particle].Stem is "up" or "down" && tokens[particle + 1].IsWord("to");
+
+    private Item? State(int at, int next, Item? last)
+    {
+        if (States.Match(tokens, at) is not { } state || at + state.Length > next)
+        {
+            return null;
+        }
+
+        var after = at + state.Length;
+        var ends = after == next || tokens[after].Kind == TokenKind.Mark || tokens[after].Stem is "and" or "now" or "again" or "but";
+        var ofPart = last is { Role: Role.Verb or Role.Was or Role.Now } or { Subject: true } or { Number: true };
+        return ends && ofPart ? new(at, after, Role.Unknown) { Action = new(state.Meanings[0]) } : null;
+    }
+
+    private static PhraseTable<(string, string)> Verbs()
+    {
+        var table = new PhraseTable<(string, string)>();
+        foreach (var (verbs, particles, action) in ActionWords.Parted)
+        {
+            foreach (var verb in verbs.Split('|'))
+            {
+                table.Add(verb, (particles, action));
+            }
+        }
+
+        return table;
+    }
+
+    private static Dictionary<string, PhraseTable<string>> ParticleTables()
+    {
+        var tables = new Dictionary<string, PhraseTable<string>>(StringComparer.Ordinal);
+        foreach (var (_, particles, action) in ActionWords.Parted)
+        {
+            var table = tables[particles] = new PhraseTable<string>();
+            foreach (var particle in particles.Split('|'))
+            {
+                table.Add(particle, action);
+            }
+        }
+
+        return tables;
+    }
+
+    private static PhraseTable<string> StateTable()
+    {
+        var table = new PhraseTable<string>();
+        foreach (var (particles, action) in ActionWords.States)
+        {
+            foreach (var particle in particles.Split('|'))
+            {
+                table.Add(particle, action);
+            }
+        }
+
+        return table;
+    }
+}

@@ -1,0 +1,157 @@
+using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Numbers;
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Grammar;
+
+/// <summary>Reads the tokens of one sentence into items: parts, numbers, conditions, actions and the small words that
+/// tie them.</summary>
+internal sealed class ItemReader
+{
+    private readonly Lexicon _lexicon;
+    private readonly IReadOnlyList<Token> _tokens;
+    private readonly NumberRuns _runs;
+    private readonly ActionReader _actions;
+    private readonly List<Item> _items = [];
+    private readonly HashSet<int> _particles = [];
+    private int _next;
+
+    public ItemReader(Lexicon lexicon, IReadOnlyList<Token> tokens)
+    {
+        (_lexicon, _tokens) = (lexicon, tokens);
+        _runs = new(tokens);
+        _actions = new(lexicon, tokens);
+    }
+
+    /// <summary>The items of the sentence between two tokens.</summary>
+    public IReadOnlyList<Item> Read(int first, int next)
+    {
+        _items.Clear();
+        _next = next;
+        var blocked = NonFindings.Blocked(_lexicon, _tokens, first, next, NounAt);
+        for (var at = first; at < next;)
+        {
+            var item = _particles.Contains(at) ? new(at, at + 1, Role.Preposition) : ItemAt(at);
+            if (item.Particle is { } particle)
+            {
+                _particles.Add(particle);
+            }
+
+            _items.Add(item with { Blocked = blocked[at - first] });
+            at = item.Next;
+        }
+
+        return [.. _items];
+    }
+
+    private bool NounAt(int at) =>
+        _runs.At(at, _next) is not null || (_lexicon.Match(_tokens, at)?.Meanings.Any(term => term.Subject) ?? false)
+        || _lexicon.IsPlaceNoun(_tokens[at].Stem);
+
+    private Item ItemAt(int at)
+    {
+        var token = _tokens[at];
+        if (token.Kind == TokenKind.Mark)
+        {
+            return token.Text[0] == '−' && _runs.At(at, _next) is { } negative
+                ? new(at, negative, Role.Unknown) { Number = true }
+                : new(at, at + 1, token.Text[0] is '.' or '?' or '!' ? Role.Filler : Role.Comma);
+        }
+
+        var match = _lexicon.Match(_tokens, at);
+        if (match is { } phrase && at + phrase.Length > _next)
+        {
+            match = null;
+        }
+
+        return Homophone(at) ?? Number(at, match?.Length ?? 0) ?? _actions.At(at, _next, Last) ?? Ordinal(at)
+            ?? NoNumber(at) ?? (match is { } found ? Phrase(at, found.Length, found.Meanings) : SubjectWord(at));
+    }
+
+    private Item? Last => _items.Count > 0 ? _items[^1] : null;
+
+    private Item? Number(int at, int phrase)
+    {
+        if (_runs.At(at, _next) is not { } end || phrase > 1 || StandsForNoun(at))
+        {
+            return null;
+        }
+
+        return new(at, end, Role.Unknown) { Number = true };
+    }
+
+    // "This one", "each one", "a new one": one is no number there.
+    private bool StandsForNoun(int at) =>
+        _tokens[at].IsWord("one") && at > 0 && (_tokens[at - 1].Stem is "this" or "that" or "each" or "every" or "other"
+            or "another" or "new" or "old" or "which" or "any" or "last" or "next" or "same" or "good" or "bad" or "no");
+
+    private Item? Ordinal(int at)
+    {
+        if (NumberWords.Ordinal(_tokens[at].Stem) is { } ordinal && at + 1 < _next
+            && _lexicon.IsPlaceNoun(_tokens[at + 1].Stem))
+        {
+            return new(at, at + 1, Role.Unknown) { Ordinal = ordinal };
+        }
+
+        return null;
+    }
+
+    // "Lead to is cracked": a small word that sounds like a number, right where a number belongs.
+    private Item? Homophone(int at)
+    {
+        if (_tokens[at].Text is not ("to" or "too" or "for" or "won" or "ate" or "fore") || Last is not { Subject: true } noun
+            || !_lexicon.IsPlaceNoun(_tokens[noun.Next - 1].Stem) || _tokens[noun.Next - 1].Plural || at + 1 >= _next
+            || _items.Any(item => item.Action is not null))
+        {
+            return null;
+        }
+
+        var after = _lexicon.Match(_tokens, at + 1)?.Meanings;
+        var fits = after?.Any(term => term.Role is Role.Verb or Role.Was or Role.Not || term.Condition is not null) ?? false;
+        if (!fits && (_runs.At(at + 1, _next) is null || _tokens[at].Text == "for" && false))
+        {
+            return null;
+        }
+
+        var number = _tokens[at].Text switch { "to" or "too" => 2, "won" => 1, "ate" => 8, _ => 4 };
+        return new(at, at + 1, Role.Unknown)
+        {
+            Ordinal = number,
+            Doubt = $"'{_tokens[at].Text}' was taken as the number {number}",
+        };
+    }
+
+    // "No" is a number's mark ("lead no 3"), a correction ("no, eleven point seven") or a negation ("no corrosion").
+    private Item? NoNumber(int at)
+    {
+        if (!_tokens[at].IsWord("no") || (_lexicon.Match(_tokens, at)?.Length ?? 1) > 1)
+        {
+            return null;
+        }
+
+        var number = at + 1 < _next && _runs.At(at + 1, _next) is not null;
+        var tied = Last is { Subject: true } or { Role: Role.Preposition } or null;
+        if (number)
+        {
+            return new(at, at + 1, tied && Last is not null ? Role.PlaceMark : Role.Correct);
+        }
+
+        var stands = at + 1 == _next || _tokens[at + 1].Kind == TokenKind.Mark || _tokens[at + 1].Stem is "on" or "at" or "it's"
+            or "it" or "that's" or "not";
+        return new(at, at + 1, stands ? Role.Correct : Role.Not);
+    }
+
+    private Item Phrase(int at, int length, IReadOnlyList<Term> meanings)
+    {
+        var role = meanings.Select(term => term.Role).FirstOrDefault(role => role != Role.Unknown);
+        return new(at, at + length, role)
+        {
+            Subject = meanings.Any(term => term.Subject) || length == 1 && _lexicon.IsSubjectWord(_tokens[at].Stem) && role == Role.Unknown
+                && !meanings.Any(term => term.Condition is not null),
+            Conditions = [.. meanings.Select(term => term.Condition).OfType<ConditionTerm>()],
+            Action = meanings.Select(term => term.Action).FirstOrDefault(action => action is not null),
+        };
+    }
+
+    private Item SubjectWord(int at) => new(at, at + 1, Role.Unknown) { Subject = _lexicon.IsSubjectWord(_tokens[at].Stem) };
+}

@@ -1,0 +1,104 @@
+namespace InspectLog.Dictation.Understanding.Grammar;
+
+/// <summary>How far a cue that something is no finding reaches.</summary>
+internal enum CueReach
+{
+    /// <summary>From the cue to the end of its clause, and on over clauses that have no verb of their own.</summary>
+    Forward,
+
+    /// <summary>From the cue to the end of its clause: what is then read off counts.</summary>
+    Looking,
+
+    /// <summary>The whole clause.</summary>
+    Clause,
+
+    /// <summary>From the start of the clause to the end of the sentence.</summary>
+    Sentence,
+}
+
+/// <summary>The phrases by which people speak of what is not found here and now: plans, wishes, limits, other cars,
+/// earlier times, hearsay, things not done.</summary>
+internal static class NonFindingCues
+{
+    public static IEnumerable<(CueReach Reach, string Phrase)> All =>
+        Rows.SelectMany(row => row.Phrases.Split('|').Select(phrase => (row.Reach, phrase.Trim())));
+
+    /// <summary>Verbs that, at the start of a sentence in their plain form, give an order.</summary>
+    public static IReadOnlySet<string> Orders { get; } = Words(
+        "replace|clean|adjust|pull|take|fit|swap|order|turn|crank|switch|remove|disconnect|reconnect|unplug|"
+        + "make|hold|bring|give|pass|hand|fetch|grab|write|hang|keep|leave|tighten|renew|regap|scrape|change|start|stop|"
+        + "buy|call|ring|ask|tell|remind|mind|don't|use|try|move|open|close|lift|drop|wipe|brush|undo|find|"
+        + "watch|wait|stand|push|press|play|send|let|go|come|sign|put|get|book|lend|throw|shut|clear|"
+        + "sweep|tidy|roll|lower|raise|wind|charge|fill|top|drain|paint|weld|imagine|suppose|say|guess");
+
+    /// <summary>Verbs of looking: at the start of a sentence they order a look, and what follows the comma counts.
+    /// </summary>
+    public static IReadOnlySet<string> LookOrders { get; } = Words("check|measure|test|look|inspect|examine|see|do|verify");
+
+    /// <summary>Verbs that, before their subject, ask.</summary>
+    public static IReadOnlySet<string> Askers { get; } = Words(
+        "is|are|was|were|does|do|did|has|have|can|could|would|should|will|shall|isn't|aren't|wasn't|doesn't|don't|"
+        + "didn't|hasn't|haven't|won't|may|might");
+
+    public static IReadOnlySet<string> QuestionWords { get; } = Words(
+        "what|which|where|who|whose|why|how|when|what's|where's|who's|how's|what'd|how'd");
+
+    private static readonly (CueReach Reach, string Phrases)[] Rows =
+    [
+        (CueReach.Forward,
+            "i'll|we'll|you'll|he'll|she'll|they'll|it'll|i will|we will|will|going to|gonna|need|needs|needed|needing|want|wants|"
+            + "wanted|would like|i'd like|let's|must|have to|has to|had to|got to|gotta|about to|plan to|planning|the plan is|"
+            + "remember to|remind me|don't forget|to be|ought to|time to|could do with|wish|wishing|hope|hoping|hopefully|"
+            + "if|unless|in case|might|may|could|would|should|maybe|perhaps|until|as soon as|tomorrow|"
+            + "next time|next week|later|after lunch|ordered|ordering|on order|to order|buy|bought|buying|"
+            + "trying to|try to|meant to|intend|thinking of|thinking about|due for|due a|ready for|"
+            + "to do|worth|asked|wonder|wondering|don't know|do not know|not sure|no idea|can't tell|cannot tell|"
+            + "hard to tell|hard to say|can't say|unsure|whether|make sure|be careful|look for|look out for|"
+            + "watch for|watch out|check for|looking for|feel for|listen for|beware|expect|expecting|expected|"
+            + "before i|before we|once i|once we|when i|when we|after i|after we|suppose|imagine|say it|would be|would have|"
+            + "shall|i'd rather|i'd better|you'd better|better|i'd|we'd|had better|instead of|rather than|"
+            + "waiting for|wait for|wait until|waiting on|wait till|for sale|in stock|we stock|stock|on the shelf|on the bench|"
+            + "in the drawer|in the box|in the van|quote|quoted|invoice|price|cost|costs|charge|charged|worth it|"
+            + "advise|recommend|suggest|suggested|consider|considering|in the catalogue|"
+            + "needs doing|wants doing|pass me|hand me|give me|get me|bring me|fetch me|lend me|show me|tell me"),
+        (CueReach.Looking,
+            "let me|let me check|let me see|let me look|let me measure|let me test|i'm going to measure|"
+            + "i'm going to check|i'm going to test|i am going to measure|i am going to check|going to measure|"
+            + "going to check|going to test|going to look|i'll measure|i'll check|i'll test|i'll look|i'll do|i'll try|"
+            + "i want to look|i want to check|i want to measure|want to look|want to check|want to measure|"
+            + "need to check|need to measure|need to look|need to test|needs checking|needs testing|needs measuring|"
+            + "moving on to|on to the|onto the|now for the|next is|next comes|next up is|starting with|start with|"
+            + "time to look|time to check|time to measure|ready to measure|ready to check|about to measure|about to check|"
+            + "checking|measuring|testing|looking at|working on|let's look|let's check|let's measure|let's see|let's do|let's try"),
+        (CueReach.Clause,
+            "last car|other car|another car|previous car|next car|his car|her car|my car|my own car|your car|their car|"
+            + "customer's car|that car|the other one|the last one|the previous one|last one we had|car before|other van|the van|"
+            + "my mate's|neighbour's|my brother's|my father's|dad's|my own|sister car|other vehicle|last vehicle|"
+            + "yesterday|last week|last month|last year|last time|last service|last summer|last winter|last spring|"
+            + "last autumn|last visit|last inspection|last monday|last tuesday|last friday|year ago|years ago|month ago|"
+            + "months ago|week ago|weeks ago|day ago|days ago|hour ago|ago|previous owner|previously|before that|"
+            + "when it was new|when new|in the old days|the other day|earlier this year|back then|back in|"
+            + "years back|months back|"
+            + "the limit|limits|limit is|the spec|spec is|specification|specified|the manual|manual says|the book|"
+            + "handbook|the data|data sheet|maximum|minimum|max|tolerance|nominal|nominally|supposed|should be|should read|"
+            + "should have|should measure|ought|allowed|allowable|permitted|recommended|target|anything over|"
+            + "anything under|anything above|anything below|anything between|anything from|anything less|"
+            + "anything more|factory|normally|usually|typically|generally|in theory|ideally|acceptable|rated|"
+            + "range is|k range|ohm range|volt range|ohms range|volts range|ohm scale|volt scale|the range|meter is on|meter is set|set the meter|"
+            + "meter to|zero the meter|zeroed|meter's battery|meter battery|selector|autorange|auto range|"
+            + "he said|she said|they said|he says|she says|they say|owner says|owner said|customer says|"
+            + "customer said|told me|told us|apparently|according to the owner|owner reckons|he reckons|complains|complained|"
+            + "complaint|reported|reports|rumour|the advert|the seller|someone said|somebody said|people say|says the owner|"
+            + "haven't measured|haven't checked|haven't tested|haven't looked|haven't done|haven't got to|"
+            + "haven't got round|haven't tried|haven't touched|have not measured|have not checked|have not tested|"
+            + "not measured|not checked|not tested|not done|not yet|yet to|still to|didn't check|didn't measure|"
+            + "didn't test|untested|unchecked|not looked|hasn't been|haven't been|not been|haven't had|"
+            + "haven't|did not check|did not measure|skipped|skipping|couldn't|could not|can't get|can't reach|"
+            + "difference between|compared with|compared to|same as|like the|similar to|different from|"
+            + "per year|a year|each year|every year|every day|every week|every month|per day|per hour|an hour|"
+            + "for example|for instance|such as|as in|means|meaning|called|the name|known as|"
+            + "on the phone|on the radio|the weather|outside|in the shop|in the workshop"),
+    ];
+
+    private static HashSet<string> Words(string words) => new(words.Split('|'), StringComparer.Ordinal);
+}

@@ -1,0 +1,201 @@
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Grammar;
+
+/// <summary>Finds the stretches of a sentence that speak of no finding: questions, orders, plans, wishes, limits,
+/// other cars, earlier times, hearsay, things not done.</summary>
+internal sealed class NonFindings
+{
+    private static readonly PhraseTable<CueReach> Cues = CueTable();
+
+    private readonly Lexicon _lexicon;
+    private readonly IReadOnlyList<Token> _tokens;
+    private readonly Func<int, bool> _nounAt;
+    private readonly int _first;
+    private readonly int _next;
+    private readonly bool[] _blocked;
+
+    private NonFindings(Lexicon lexicon, IReadOnlyList<Token> tokens, int first, int next, Func<int, bool> nounAt)
+    {
+        (_lexicon, _tokens, _first, _next, _nounAt) = (lexicon, tokens, first, next, nounAt);
+        _blocked = new bool[next - first];
+    }
+
+    /// <summary>For each token of a sentence, whether it is part of no finding.</summary>
+    /// <param name="lexicon">The words of the sheet.</param>
+    /// <param name="tokens">The tokens of the text.</param>
+    /// <param name="first">First token of the sentence.</param>
+    /// <param name="next">Token after the sentence, its closing mark included.</param>
+    /// <param name="nounAt">Whether a part, a number or a pronoun starts at a token.</param>
+    public static bool[] Blocked(
+        Lexicon lexicon, IReadOnlyList<Token> tokens, int first, int next, Func<int, bool> nounAt)
+    {
+        var scan = new NonFindings(lexicon, tokens, first, next, nounAt);
+        if (scan.Asks())
+        {
+            Array.Fill(scan._blocked, true);
+        }
+        else
+        {
+            scan.Orders();
+            scan.FollowCues();
+        }
+
+        return scan._blocked;
+    }
+
+    private bool Asks()
+    {
+        if (_next > _first && _tokens[_next - 1].IsMark('?'))
+        {
+            return true;
+        }
+
+        var at = AfterFillers();
+        if (at >= _next || _tokens[at].Kind != TokenKind.Word)
+        {
+            return false;
+        }
+
+        return NonFindingCues.QuestionWords.Contains(_tokens[at].Text)
+            || NonFindingCues.Askers.Contains(_tokens[at].Text) && at + 1 < _next && AskedOf(at + 1);
+    }
+
+    // "Is the", "are they", "does lead": the verb stands before whom it asks about.
+    private bool AskedOf(int at) =>
+        _tokens[at].Stem is "the" or "it" or "that" or "this" or "there" or "you" or "we" or "i" or "they" or "she" or "he"
+            or "any" or "all" or "your" or "my" or "our" or "these" or "those" or "everything" or "anyone" or "not"
+        || _nounAt(at);
+
+    private void Orders()
+    {
+        var at = AfterFillers();
+        if (at >= _next || _tokens[at].Kind != TokenKind.Word)
+        {
+            return;
+        }
+
+        if (NonFindingCues.LookOrders.Contains(_tokens[at].Text))
+        {
+            Block(at, ClauseEnd(at));
+        }
+        else if (NonFindingCues.Orders.Contains(_tokens[at].Text))
+        {
+            Block(at, VerblessEnd(at));
+        }
+    }
+
+    private int AfterFillers()
+    {
+        var at = _first;
+        while (at < _next && (_tokens[at].Kind == TokenKind.Mark
+            || _tokens[at].Stem is "so" or "well" or "okay" or "ok" or "right" or "now" or "and" or "um" or "uh" or "er" or "please"
+                or "then" or "oh" or "hey" or "just" or "but" or "also" or "next"))
+        {
+            at++;
+        }
+
+        return at;
+    }
+
+    private void FollowCues()
+    {
+        for (var at = _first; at < _next; at++)
+        {
+            var cue = _tokens[at].Text.EndsWith("'ll", StringComparison.Ordinal) && Cues.Match(_tokens, at) is null
+                ? (1, [CueReach.Forward])
+                : Cues.Match(_tokens, at);
+            var other = _lexicon.Match(_tokens, at);
+            if (cue is not { } found || found.Length < (other?.Length ?? 0))
+            {
+                at += other is { Length: > 1 } ? other.Value.Length - 1 : 0;
+                continue;
+            }
+
+            Apply(found.Meanings[0], at, at + found.Length);
+            at += found.Length - 1;
+        }
+    }
+
+    private void Apply(CueReach reach, int at, int after)
+    {
+        switch (reach)
+        {
+            case CueReach.Forward:
+                Block(at, VerblessEnd(after));
+                break;
+            case CueReach.Looking:
+                Block(at, ClauseEnd(after));
+                break;
+            case CueReach.Clause:
+                Block(ClauseStart(at), ClauseEnd(after));
+                break;
+            default:
+                Block(ClauseStart(at), _next);
+                break;
+        }
+    }
+
+    private int ClauseEnd(int at)
+    {
+        while (at < _next && !EndsClause(at))
+        {
+            at++;
+        }
+
+        return at;
+    }
+
+    private int ClauseStart(int at)
+    {
+        while (at > _first && !EndsClause(at - 1))
+        {
+            at--;
+        }
+
+        return at;
+    }
+
+    private bool EndsClause(int at) =>
+        _tokens[at].Kind == TokenKind.Mark && _tokens[at].Text[0] is ',' or ':' or ';' or '.' or '!'
+        || _tokens[at].Stem is "but" or "because" or "whereas" or "although"
+        || _tokens[at].IsWord("and") && at + 1 < _next && OpensClause(at + 1);
+
+    private bool OpensClause(int at) =>
+        _tokens[at].Stem is "it" or "it's" or "i" or "i've" or "she" or "that's" or "there's" or "now" or "then" or "the";
+
+    // On over clauses without a verb of their own: "I'll order two leads, three plugs and a cap".
+    private int VerblessEnd(int at)
+    {
+        var end = ClauseEnd(at);
+        while (end < _next && _tokens[end].Kind == TokenKind.Mark)
+        {
+            var clause = ClauseEnd(end + 1);
+            if (Enumerable.Range(end + 1, clause - end - 1).Any(HasVerb))
+            {
+                break;
+            }
+
+            end = clause;
+        }
+
+        return end;
+    }
+
+    private bool HasVerb(int at) =>
+        _lexicon.Match(_tokens, at)?.Meanings.Any(term =>
+            term.Role is Role.Verb or Role.Was or Role.Now or Role.Pronoun or Role.DoesNot || term.Action is not null) ?? false;
+
+    private void Block(int from, int to) => Array.Fill(_blocked, true, from - _first, Math.Max(0, to - from));
+
+    private static PhraseTable<CueReach> CueTable()
+    {
+        var table = new PhraseTable<CueReach>();
+        foreach (var (reach, phrase) in NonFindingCues.All)
+        {
+            table.Add(phrase, reach);
+        }
+
+        return table;
+    }
+}

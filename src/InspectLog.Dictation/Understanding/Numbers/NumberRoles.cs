@@ -1,0 +1,200 @@
+using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Numbers;
+
+/// <summary>What is known around a run of numbers.</summary>
+/// <param name="PlaceNounBefore">Whether a word that announces a cylinder stands right before the run.</param>
+/// <param name="PlaceKnown">Whether a cylinder was already named.</param>
+/// <param name="Cylinders">How many cylinders there are.</param>
+/// <param name="Between">Whether "between" or "from" stands before the run.</param>
+internal readonly record struct RunContext(bool PlaceNounBefore, bool PlaceKnown, int Cylinders, bool Between);
+
+/// <summary>Decides which numbers of a run are cylinders and which are values, for one check: of all the ways to read
+/// the run, the one that costs least. So "lead four eight k" is lead 4 with 8 kΩ, and "supply twelve two" is
+/// 12.2 V.</summary>
+internal sealed class NumberRoles
+{
+    private const double Skipped = 4;
+
+    private readonly IReadOnlyList<Token> _tokens;
+    private readonly NumberGrammar _numbers;
+    private readonly UnitGrammar _units;
+    private readonly Check _check;
+    private readonly RunContext _context;
+    private readonly int _first;
+    private readonly int _next;
+
+    private NumberRoles(IReadOnlyList<Token> tokens, int first, int next, Check check, RunContext context)
+    {
+        (_tokens, _first, _next, _check, _context) = (tokens, first, next, check, context);
+        (_numbers, _units) = (new(tokens), new(tokens));
+    }
+
+    /// <summary>The likeliest roles of the numbers of a run, and what that reading costs.</summary>
+    public static (IReadOnlyList<NumberRole> Roles, double Cost) Of(
+        IReadOnlyList<Token> tokens, int first, int next, Check check, RunContext context) =>
+        new NumberRoles(tokens, first, next, check, context).Cheapest();
+
+    private enum Before
+    {
+        Nothing,
+        Place,
+        Value,
+        PlaceAndSeparator,
+        ValueAndSeparator,
+    }
+
+    private sealed record Path(double Cost, NumberRole? Role, Path? Previous, Before Before, bool PlaceKnown);
+
+    private (IReadOnlyList<NumberRole>, double) Cheapest()
+    {
+        var best = new Dictionary<(Before, bool), Path>[_next - _first + 1];
+        for (var i = 0; i < best.Length; i++)
+        {
+            best[i] = [];
+        }
+
+        best[0][(Before.Nothing, _context.PlaceKnown)] = new(0, null, null, Before.Nothing, _context.PlaceKnown);
+        for (var at = _first; at < _next; at++)
+        {
+            var steps = Steps(at);
+            foreach (var path in best[at - _first].Values)
+            {
+                Extend(best, path, at, steps);
+            }
+        }
+
+        var end = best[^1].Values.MinBy(path => path.Cost)!;
+        var roles = new List<NumberRole>();
+        for (Path? path = end; path is not null; path = path.Previous)
+        {
+            if (path.Role is not null)
+            {
+                roles.Insert(0, path.Role);
+            }
+        }
+
+        return (roles, end.Cost);
+    }
+
+    private void Extend(Dictionary<(Before, bool), Path>[] best, Path path, int at, List<Step> steps)
+    {
+        foreach (var step in steps)
+        {
+            var cost = path.Cost + step.Cost + Following(path, step, at);
+            var before = step.Role switch
+            {
+                PlaceNumbers => Before.Place,
+                ValueNumber => Before.Value,
+                _ when step.Cost > 0 => path.Before,
+                _ => path.Before is Before.Place or Before.PlaceAndSeparator ? Before.PlaceAndSeparator
+                    : path.Before == Before.Nothing ? Before.Nothing : Before.ValueAndSeparator,
+            };
+            var known = path.PlaceKnown || step.Role is PlaceNumbers;
+            var slot = best[step.Next - _first];
+            if (!slot.TryGetValue((before, known), out var rival) || cost < rival.Cost)
+            {
+                slot[(before, known)] = new(cost, step.Role, path, before, known);
+            }
+        }
+    }
+
+    private readonly record struct Step(int Next, NumberRole? Role, double Cost);
+
+    // What a step costs on top of itself, given what came before it.
+    private double Following(Path path, Step step, int at) => step.Role switch
+    {
+        PlaceNumbers when at == _first && _context.PlaceNounBefore => 0,
+        PlaceNumbers => path.Before switch
+        {
+            Before.PlaceAndSeparator => 0.1,
+            Before.Place => 0.5,
+            Before.Value => 0.8,
+            Before.ValueAndSeparator => 0.5,
+            _ => path.PlaceKnown ? 2 : 0.6,
+        },
+        ValueNumber => (path.Before == Before.Value ? 1 : 0)
+            + (at == _first && _context.PlaceNounBefore && _check.PerCylinder ? 1.5 : 0)
+            + (_check.PerCylinder && !path.PlaceKnown ? 1 : 0),
+        _ => 0,
+    };
+
+    private List<Step> Steps(int at)
+    {
+        var steps = new List<Step> { new(at + 1, null, IsSeparator(at) ? 0 : Skipped) };
+        foreach (var reading in _numbers.At(at).Where(reading => reading.Next <= _next))
+        {
+            steps.AddRange(Places(at, reading));
+            steps.AddRange(Values(at, reading));
+        }
+
+        return steps;
+    }
+
+    private bool IsSeparator(int at) => _tokens[at].Kind == TokenKind.Mark
+        || _tokens[at].Stem is "and" or "or" or "then" || _tokens[at].Stem is "to" && _check.Measurand is not null;
+
+    private bool IsCylinder(NumberReading reading) =>
+        reading.Whole && reading.Value >= 1 && reading.Value <= _context.Cylinders;
+
+    private IEnumerable<Step> Places(int at, NumberReading reading)
+    {
+        if (!IsCylinder(reading))
+        {
+            yield break;
+        }
+
+        var cost = reading.Cost + (_check.PerCylinder ? 0 : 5);
+        var doubt = reading.Cost >= NumberGrammar.SplitCost ? "the figures were written as one number" : null;
+        var cylinder = (int)reading.Value;
+        yield return new(reading.Next, new PlaceNumbers(at, reading.Next, [cylinder], doubt), cost);
+        if (!IsRangeWord(reading.Next))
+        {
+            yield break;
+        }
+
+        foreach (var end in _numbers.At(reading.Next + 1).Where(end => end.Next <= _next))
+        {
+            if (IsCylinder(end) && end.Value > reading.Value)
+            {
+                var split = end.Cost >= NumberGrammar.SplitCost ? "the figures were written as one number" : doubt;
+                var range = Enumerable.Range(cylinder, (int)end.Value - cylinder + 1).ToList();
+                yield return new(end.Next, new PlaceNumbers(at, end.Next, range, split), cost + end.Cost);
+            }
+        }
+    }
+
+    private bool IsRangeWord(int at) => at < _next
+        && (_tokens[at].IsMark('-') || _tokens[at].Stem is "to" or "through" or "thru" or "till" or "until");
+
+    private IEnumerable<Step> Values(int at, NumberReading reading)
+    {
+        if (_check.Measurand is null)
+        {
+            yield break;
+        }
+
+        var unit = _units.At(reading.Next);
+        if (unit is not null && unit.Next <= _next)
+        {
+            yield return Value(at, reading, unit, unit.Next);
+        }
+
+        if (unit is null || unit.Angle)
+        {
+            yield return Value(at, reading, null, reading.Next);
+        }
+    }
+
+    private Step Value(int at, NumberReading reading, UnitReading? unit, int next)
+    {
+        var size = Sizes.Of(reading.Value, unit, _check);
+        var bare = unit is null && reading.Whole ? 0.4 : 0;
+        var role = new ValueNumber(at, next, size.Value, unit is not null, reading.Value, size.Doubt)
+        {
+            RangeEnd = _context.Between || IsRangeWord(next) || at > _first && IsRangeWord(at - 1),
+        };
+        return new(next, role, reading.Cost + size.Cost + bare);
+    }
+}

@@ -1,0 +1,61 @@
+using InspectLog.Checks;
+
+namespace InspectLog.Dictation.Understanding.Words;
+
+/// <summary>How people say that something was done.</summary>
+internal static class ActionWords
+{
+    public static IEnumerable<(ActionTerm Term, string Phrase)> All =>
+        Rows.SelectMany(row => row.Phrases.Split('|').Select(phrase => (row.Term, phrase.Trim())));
+
+    /// <summary>Verbs that are parted from their small word by what they are done to: "pulled the lead off",
+    /// "put the cap back".</summary>
+    public static IReadOnlyList<(string Verbs, string Particles, string Action)> Parted { get; } =
+    [
+        ("pulled|took|taken|lifted|slipped|popped|pull|whipped|knocked|slid|prised|taking|pulling|got",
+            "off|out", PartActions.Disconnected),
+        ("put|pushed|plugged|fitted|clipped|pressed|connected|snapped|popped|slid|screwed|bolted|fixed|slipped|went|"
+            + "goes|gone|hooked|seated|pressing|putting|pushing|dropped|got|shoved",
+            "back|back on|back in|back down|back together|back home|home", PartActions.Reconnected),
+        ("scraped|wiped|rubbed|brushed|filed|sanded|blew|washed|polished|scrubbed|buffed",
+            "clean|down|up|off|out", PartActions.Cleaned),
+        ("swapped|changed|traded|switched", "out|for a new one|for new|for a spare|for a fresh one|for new ones|for another",
+            PartActions.Replaced),
+    ];
+
+    /// <summary>What the state of a part says was done with it: "the cap is off", "lead six is back on".</summary>
+    public static IReadOnlyList<(string Particles, string Action)> States { get; } =
+    [
+        ("back on|back in|back in place|back|back together|back home|plugged in|plugged back in|clipped on|reattached",
+            PartActions.Reconnected),
+        ("off|unplugged|out|disconnected|detached", PartActions.Disconnected),
+    ];
+
+    private static readonly (ActionTerm Term, string Phrases)[] Rows =
+    [
+        (new(PartActions.Replaced),
+            "replaced|renewed|swapped out|changed out|fitted a new|fitted new|put in a new|put a new|put new|"
+            + "fitted a replacement|fitted replacement|installed a new|installed new|put on a new|put on new|put in new|"
+            + "changed for a new one|swapped for a new one|exchanged|has been replaced|have been replaced|"
+            + "i've replaced|i replaced"),
+        (new(PartActions.Cleaned),
+            "cleaned|cleaned up|cleaned off|cleaned out|brushed|wire brushed|wiped|polished|scraped|decoked|"
+            + "degreased|cleaned down|gave it a clean|gave it a scrub|gave it a wipe|sandblasted|blasted|"
+            + "has been cleaned|have been cleaned|emeried|filed|sanded|gave them a clean|scrubbed"),
+        (new(PartActions.Adjusted),
+            "adjusted|readjusted|reset|re-set|regapped|re-gapped|retimed|re-timed|set|corrected|altered|"
+            + "has been adjusted|have been adjusted|readjusted it|fine tuned|tweaked"),
+        (new(PartActions.Adjusted, NeedsValue: true),
+            "closed|closed up|closed down|opened|opened up|opened out|brought|moved|turned|bent|took|dropped|"
+            + "raised|lowered|advanced|retarded|changed|eased|nudged|wound|backed off|gapped|tightened|put|"
+            + "increased|reduced|widened|narrowed|shifted|pulled|pushed|knocked|got|squeezed|tapped|bumped|bumped up|swung"),
+        (new(PartActions.Disconnected),
+            "disconnected|unplugged|removed|detached|undid|unclipped|uncoupled|unscrewed|has been removed|taken off|"
+            + "took off|pulled off|lifted off|took out|pulled out|taken out|slipped off|unhooked|is disconnected|"
+            + "are disconnected"),
+        (new(PartActions.Reconnected),
+            "reconnected|refitted|reattached|replugged|put back|put back on|pushed back on|plugged back in|"
+            + "fitted back|clipped back on|reinstalled|reseated|reassembled|plugged in again|connected again|"
+            + "back in place|remounted|replaced back|hooked back up|hooked up again|re-fitted|re-connected"),
+    ];
+}

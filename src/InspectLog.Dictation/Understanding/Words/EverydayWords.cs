@@ -1,0 +1,109 @@
+namespace InspectLog.Dictation.Understanding.Words;
+
+/// <summary>The small words of a finding, by what they do. They hold for every sheet; what belongs to one sheet is in
+/// the sheet.</summary>
+internal static class EverydayWords
+{
+    public static IEnumerable<(Role Role, string Phrase)> All =>
+        Rows.SelectMany(row => row.Phrases.Split('|').Select(phrase => (row.Role, phrase.Trim())));
+
+    private static readonly (Role Role, string Phrases)[] Rows =
+    [
+        (Role.Filler,
+            "a|an|the|this|that|these|those|my|our|its|her|his|your|i|we|you|they|here|just|about|exactly|even|flat|"
+            + "straight|away|very|really|pretty|approximately|roughly|around|nearly|almost|well|so|um|uh|er|erm|ah|"
+            + "eh|hm|hmm|mm hm|yes|yeah|yep|aye|then|please|still|already|only|bit|little|lot|kind|sort|some|too|"
+            + "also|as well|at last|finally|again|once more|which|who|okay then|right then|let's see|let me see|"
+            + "in series|in line|with the ignition on|ignition on|with ignition on|ignition off|engine off|dead on|"
+            + "bang on|spot on|on the nose|or thereabouts|or so|give or take|by the look of it|by the looks of it|"
+            + "on the meter|on the gauge|according to the meter|if anything|there|up|out|down|together|today|"
+            + "respectively|each way|first time|first|next up|last|one more|another|have|having|done|all told|"
+            + "in total|both ends|each end|otherwise|though|completely|totally|fully|slightly|badly|heavily|"
+            + "clearly|obviously|definitely|certainly|properly|nicely|nice|quite|rather|fairly|somewhat|lightly|"
+            + "partly|mostly|a bit|a little|a touch|a tad|in fact|of course|by now|at the moment|at present|currently|"
+            + "reading|value|figure|measurement|resistance reading|when hot|when cold|when warm|"
+            + "with the engine running|at idle|at tickover|got it|there we go|here we go|"
+            + "right at the limit|at the limit|on the limit|right on the limit|just on the limit|inside the limit|"
+            + "just inside the limit|within the limit|within limits|over the limit|just over the limit|"
+            + "under the limit|near the limit|close to the limit|in spec|within spec|out of spec|on spec|to spec|"
+            + "in tolerance|within tolerance|out of tolerance|high|low|on the high side|on the low side|on the edge|"
+            + "a bit tight|a bit wide|too high|too low|too wide|too small|in range|within range|by the book|borderline"),
+        (Role.Preposition,
+            "on|at|of|in|for|across|from|with|by|near|under|around the|along|against|into|onto|inside|round|"
+            + "through the|off|next to|behind|beside|above|below the|over the|towards|per"),
+        (Role.Verb,
+            "is|are|be|being|been|has|have|had|got|gets|get|getting|it's|that's|there's|there is|there are|she's|he's|"
+            + "they're|reads|read|reading of|measures|measured|measuring|shows|show|showed|showing|showing up|gives|gave|giving|"
+            + "looks|look|looked|looking|looks like|seems|seem|appears|comes out at|came out at|came in at|comes to|came to|"
+            + "comes up as|comes up at|sits|sit|sitting|stands|stand|i've|i've got|i have|i read|i see|i get|i got|i make it|i find|found|"
+            + "we have|we've got|registers|indicates|settled at|settles at|turns out|feels|came up|comes up|come up|"
+            + "says|saying|running at|is at|makes|equals|gone|has gone|have gone|remains|stays|come out|comes out|"
+            + "what i have is|i'm reading|i'm seeing|i'm getting|i am getting|we read|we get|checks out at|works out at|"
+            + "meter reads|meter says|meter shows|the meter reads|the meter says|the meter shows|gauge reads|turned out"),
+        (Role.Was, "was|were|had been|started at|started out at|started off at|used to read|came as|came in as"),
+        (Role.Now, "now|is now|are now|it's now|now it's|now reads|and now|these days"),
+        (Role.Pronoun, "it|them|that one|this one|those two|these two|she|he|the pair"),
+        (Role.And, "and|plus|as well as|along with|and also|and then"),
+        (Role.Or, "or|nor|and no"),
+        (Role.But, "but|whereas|while|although|however|yet"),
+        (Role.Not,
+            "not|no|isn't|aren't|wasn't|weren't|without|free of|free from|no sign of|no signs of|never|hasn't|"
+            + "haven't|hasn't got|haven't got|no trace of|no evidence of|isn't any|aren't any|not any|lacks|"
+            + "is not|are not|was not|were not|ain't|no longer|no visible"),
+        (Role.DoesNot,
+            "doesn't|don't|won't|didn't|does not|do not|will not|did not|wouldn't|can't|cannot|refuses to|"
+            + "fails to|failed to|refused to"),
+        (Role.Does, "does|do|did|will"),
+        (Role.Nothing, "nothing|none|nothing at all|nil|dead|no light|no flash|not a thing|nowt|nothing there"),
+        (Role.Correct,
+            "correction|sorry|i mean|i meant|make that|no make that|no wait|wait|wait no|hang on|hold on|actually|"
+            + "or rather|oops|whoops|my mistake|no sorry|sorry no|no it's|that should be|that should read|"
+            + "sorry that's|no that's|let me correct that|i tell a lie|tell a lie|no hang on|excuse me|beg your pardon|"
+            + "pardon me|no actually|no i mean|sorry i mean|sorry make that|i should say|should i say|no hold on|no not that"),
+        (Role.Retract,
+            "scratch that|strike that|forget that|cancel that|delete that|ignore that|scrap that|disregard that|"
+            + "scratch the last|scratch that last one|forget it|take that back|undo that|wipe that|drop that|"
+            + "strike the last|no scratch that|sorry scratch that|that's wrong|that was wrong|not right"),
+        (Role.All,
+            "all|every|each|every one of|each of|all of|all of the|every single|all round|all around|throughout|"
+            + "the lot|everything|the whole set|the full set|each and every|across the board|the whole lot|right across"),
+        (Role.Any, "any|any of|on any of|any one of|a single one of|one of them"),
+        (Role.Neither, "none of|none of the|neither|not one of|no one of|not a single"),
+        (Role.Both, "both|both of|the two|either"),
+        (Role.Rest,
+            "the rest|rest|the others|the other ones|others|the remaining|remaining|everything else|the other three|"
+            + "the other four|the other five|the other two|all the others|all the rest|the remainder|all others|"
+            + "every other one|all other|all the other"),
+        (Role.Except,
+            "except|except for|apart from|other than|bar|save|save for|excluding|with the exception of|barring|"
+            + "all but|aside from|excepting|minus"),
+        (Role.PlaceMark, "number|cylinder|no.|nr|num|cyl|pot|position|hole|numbers"),
+        (Role.Goes,
+            "goes|go|goes in|goes through|goes between|fits|fit|passes|passes through|pass|slides|slides in|"
+            + "slides through|slips in|slips through|drops in|drops through|enters|will go|will go in|just goes|"
+            + "slide|slides between|is a go|does go|gets in|will fit|will pass|clears|is loose in it|went in|went|fitted in"),
+        (Role.Stops,
+            "stops|stop|no go|is a no go|jams|sticks|binds|is too tight|too tight|is tight|too thick|is too thick|"
+            + "is too big|too big|stuck|is refused|stays out|catches|catch|grabs|blocks"),
+        (Role.To, "to|through|thru|till|until|up to|down to"),
+        (Role.Between, "between|from|anywhere from|anywhere between|somewhere between|in between"),
+        (Role.Same, "same|the same|ditto|likewise|same again|same for|same on|same story on|identical|same with|as is|same thing on|same as"),
+        (Role.Bound,
+            "under|over|below|above|less than|more than|at least|at most|just under|just over|just below|"
+            + "just above|a shade under|a shade over|a hair over|a hair under|a little over|a little under|"
+            + "a bit over|a bit under|well over|well under|upwards of|short of|north of|south of"),
+        (Role.Hedge,
+            "i think|i reckon|i believe|i guess|i suppose|probably|seems to be|appears to be|looks like it's|"
+            + "looks to be|as far as i can tell|as far as i can see|i'd say|possibly|if i read it right|i'm fairly sure"),
+        (Role.Looked,
+            "checked|tested|inspected|examined|looked at|had a look at|went over|checking|testing|measured the|"
+            + "inspecting|looking at|went round|went through|double checked|verified"),
+        (Role.Good,
+            "good|fine|ok|okay|all right|allright|sound|healthy|perfect|serviceable|great|in good order|lovely|"
+            + "in good condition|in good shape|in good nick|as it should be|as they should be|no problem|no problems|"
+            + "nothing wrong|nothing wrong with|no fault|no faults|no issue|no issues|no damage|undamaged|"
+            + "like new|as new|as good as new|not bad|tidy|okay too|excellent|no defects|intact|spot on|"
+            + "no trouble|happy with|looks new|good to go|in fine order|in order"),
+        (Role.New, "new|brand new|a new|fresh|a fresh|replacement|a replacement"),
+    ];
+}

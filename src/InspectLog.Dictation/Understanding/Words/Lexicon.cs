@@ -1,0 +1,97 @@
+using InspectLog.Checks;
+
+namespace InspectLog.Dictation.Understanding.Words;
+
+/// <summary>A condition of a check that a phrase can mean.</summary>
+internal sealed record ConditionTerm(Check Check, Condition Condition);
+
+/// <summary>Something that was done. A change of setting may be followed by the value it was set to.</summary>
+/// <param name="Action">The action word of the sheet.</param>
+/// <param name="NeedsValue">Whether it counts only with a new value: "brought it up to ten".</param>
+internal sealed record ActionTerm(string Action, bool NeedsValue = false);
+
+/// <summary>What a phrase of the sheet or of everyday speech can mean.</summary>
+internal sealed record Term
+{
+    /// <summary>Whether it names a part or quantity of the sheet.</summary>
+    public bool Subject { get; init; }
+
+    public ConditionTerm? Condition { get; init; }
+
+    public ActionTerm? Action { get; init; }
+
+    public Role Role { get; init; }
+}
+
+/// <summary>Every phrase the reader knows for one sheet.</summary>
+internal sealed class Lexicon
+{
+    private static readonly HashSet<string> SmallWords = new(StringComparer.Ordinal)
+    {
+        "of", "the", "at", "on", "in", "to", "a", "and", "is", "plus", "it",
+    };
+
+    private readonly PhraseTable<Term> _phrases = new();
+    private readonly HashSet<string> _subjectWords = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _placeNouns = new(StringComparer.Ordinal) { "cylinder", "number" };
+
+    public Lexicon(CheckSheet sheet)
+    {
+        foreach (var check in sheet.Checks)
+        {
+            AddCheck(check);
+        }
+
+        foreach (var (role, phrase) in EverydayWords.All)
+        {
+            _phrases.Add(phrase, new Term { Role = role });
+        }
+
+        foreach (var (term, phrase) in ActionWords.All)
+        {
+            _phrases.Add(phrase, new Term { Action = term });
+        }
+
+        foreach (var phrase in OtherParts.All)
+        {
+            _phrases.Add(phrase, new Term { Role = Role.OtherPart });
+        }
+    }
+
+    /// <summary>The longest known phrase that starts at a token.</summary>
+    public (int Length, IReadOnlyList<Term> Meanings)? Match(IReadOnlyList<Token> tokens, int at) =>
+        _phrases.Match(tokens, at);
+
+    /// <summary>Whether the word occurs in the name of a check or part.</summary>
+    public bool IsSubjectWord(string stem) => _subjectWords.Contains(stem);
+
+    /// <summary>Whether a number right after the word names a cylinder.</summary>
+    public bool IsPlaceNoun(string stem) => _placeNouns.Contains(stem);
+
+    /// <summary>The words of a phrase that count when it is compared with what was said.</summary>
+    public static IReadOnlyList<string> Content(string phrase) =>
+        [.. PhraseTable<Term>.StemsOf(phrase).Where(stem => !SmallWords.Contains(stem)).Distinct()];
+
+    private void AddCheck(Check check)
+    {
+        foreach (var phrase in check.Spoken.Subjects.Concat(check.Spoken.Parts))
+        {
+            _phrases.Add(phrase, new Term { Subject = true });
+            _subjectWords.UnionWith(Content(phrase));
+        }
+
+        if (check.PlaceNoun is { } noun)
+        {
+            _placeNouns.Add(noun);
+            _placeNouns.UnionWith(check.Spoken.Parts.SelectMany(Content));
+        }
+
+        foreach (var condition in check.Conditions)
+        {
+            foreach (var phrase in condition.Phrases.Prepend(condition.Id))
+            {
+                _phrases.Add(phrase, new Term { Condition = new(check, condition) });
+            }
+        }
+    }
+}

@@ -1,0 +1,25 @@
+namespace InspectLog.Dictation.Understanding.Words;
+
+/// <summary>Parts of a car or a workshop that no ignition check is about, though their names may end in a word that
+/// one uses: the radiator cap, the jump lead, the brake rotor, the drain plug.</summary>
+internal static class OtherParts
+{
+    public static IEnumerable<string> All => Names.Split('|').Select(name => name.Trim());
+
+    private const string Names =
+        "radiator cap|hub cap|hubcap|oil cap|filler cap|fuel cap|petrol cap|dust cap|valve cap|bottle cap|oil filler cap|"
+        + "expansion cap|tank cap|baseball cap|tyre cap|jump lead|jump leads|test lead|test leads|meter lead|"
+        + "meter leads|battery lead|extension lead|earth lead|inspection lead|mains lead|dog lead|lamp lead|"
+        + "brake rotor|brake rotors|drain plug|sump plug|mains plug|glow plug|core plug|bath plug|wall plug|"
+        + "ear plugs|door gap|panel gap|bonnet gap|valve gap|tappet gap|ring gap|shut gap|points gap|valve timing|"
+        + "cam timing|timing chain|timing belt|timing cover|valve clearance|brake light|head light|headlight|"
+        + "fuel feed|oil feed|water feed|fuel supply|oil supply|hydraulic circuit|brake circuit|cooling circuit|"
+        + "coil spring|coil springs|radio|radiator|brake|brakes|clutch|gearbox|exhaust|wiper|tyre|wheel|"
+        + "carburettor|fuel pump|water pump|alternator|dynamo|starter motor|starter|fan belt|heater|horn|"
+        + "coffee|tea|kettle|lunch|sandwich|phone|door|window|seat|roof|bonnet|boot lid|boot space|car boot|boot of the car|"
+        + "steering|suspension|compressor|drill|torch|jack|ramp|trolley|toolbox|spanner|socket|screwdriver|"
+        + "thermostat|hose|belt|bulb|fuse|indicator|dipstick|oil level|water level|coolant|oil pressure|antifreeze|"
+        + "spare parts|lead time|lead singer|lead free|leaded|cable ties|cable tie|plug socket|cap badge|contact details|"
+        + "contact number|phone number|part number|order number|chassis number|engine number|serial number|job number|"
+        + "points|condenser|dwell|vacuum|compression|idle speed|mixture|choke|float|jet|needle|king lead|coil lead";
+}
