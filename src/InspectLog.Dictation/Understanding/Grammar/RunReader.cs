@@ -50,7 +50,26 @@ internal sealed class RunReader(
             .ThenBy(read => read.Check == openCheck ? 0 : 1)
             .ToList();
         check = readings[0].Check;
-        return Doubted(readings[0], readings.Skip(1).FirstOrDefault());
+        return Joined(Doubted(readings[0], readings.Skip(1).FirstOrDefault()));
+    }
+
+    // Cylinders in a row are one place: "two and three".
+    private static List<NumberRole> Joined(IReadOnlyList<NumberRole> roles)
+    {
+        var joined = new List<NumberRole>();
+        foreach (var role in roles)
+        {
+            if (role is PlaceNumbers more && joined is [.., PlaceNumbers last])
+            {
+                joined[^1] = new PlaceNumbers(last.First, more.Next, [.. last.Cylinders, .. more.Cylinders], Doubts.Join(last.Doubt, more.Doubt));
+            }
+            else
+            {
+                joined.Add(role);
+            }
+        }
+
+        return joined;
     }
 
     private IReadOnlyList<NumberRole> Doubted(

@@ -9,52 +9,48 @@ internal sealed class NumberRuns(IReadOnlyList<Token> tokens)
     private readonly NumberGrammar _numbers = new(tokens);
     private readonly UnitGrammar _units = new(tokens);
 
-    /// <summary>The token after the run that starts at a token and ends before another; null where none starts.</summary>
+    /// <summary>The token after the run that starts at a token and ends before another; null where none starts. The
+    /// run goes as far as any way to read its numbers reaches: "three thirteen thousand" is one run, though 3.13 ends
+    /// in the middle of it.</summary>
     public int? At(int at, int limit)
     {
-        if (NumberEnd(at, limit) is not { } end)
+        var reached = new SortedSet<int>(NumberEnds(at, limit));
+        if (reached.Count == 0)
         {
             return null;
         }
 
-        while (end < limit)
+        var end = reached.Max;
+        while (reached.Count > 0)
         {
-            if (NumberEnd(end, limit) is { } direct)
+            var from = reached.Min;
+            reached.Remove(from);
+            end = Math.Max(end, from);
+            reached.UnionWith(NumberEnds(from, limit));
+            if (from < limit && Joins(from, at))
             {
-                end = direct;
-            }
-            else if (Joins(end, at) && NumberEnd(end + 1, limit) is { } joined)
-            {
-                end = joined;
-            }
-            else
-            {
-                break;
+                reached.UnionWith(NumberEnds(from + 1, limit));
             }
         }
 
         return end;
     }
 
-    private int? NumberEnd(int at, int limit)
+    private IEnumerable<int> NumberEnds(int at, int limit)
     {
         if (at >= limit)
         {
-            return null;
+            yield break;
         }
 
-        var end = 0;
-        foreach (var reading in _numbers.At(at))
+        foreach (var reading in _numbers.At(at).Where(reading => reading.Next <= limit))
         {
-            end = Math.Max(end, reading.Next);
+            yield return reading.Next;
+            if (_units.At(reading.Next) is { } unit && unit.Next <= limit)
+            {
+                yield return unit.Next;
+            }
         }
-
-        if (end == 0 || end > limit)
-        {
-            return null;
-        }
-
-        return _units.At(end) is { } unit && unit.Next <= limit ? unit.Next : end;
     }
 
     private bool Joins(int at, int first) => tokens[at] switch

@@ -1,0 +1,59 @@
+using System.Diagnostics;
+using CsCheck;
+
+namespace InspectLog.Dictation.Tests.Understanding;
+
+public sealed class ReaderFuzzTests
+{
+    private static readonly string[] Vocabulary =
+    [
+        "lead", "leads", "plug", "gap", "secondary", "feed", "timing", "tower", "cap", "rotor", "spark", "one", "two", "three",
+        "six", "ten", "twelve", "point", "oh", "half", "and", "a", "to", "through", "thousand", "hundred", "k", "kilohms", "volts", "thou",
+        "mm", "degrees", "before", "after", "1", "2", "6.8", "9.850", "1.2.3.4", ".3", "3/4", "12,300", ",", ".", "?", ":", "-", "no", "not",
+        "except", "all", "every", "burnt", "sooty", "good", "worn", "sorry", "scratch that", "I mean", "was", "now", "set it to",
+        "goes", "doesn't", "same", "on", "the rest", "replaced", "put back", "pulled", "off", "new", "it", "#", "°", "Ω", "¾", "999999999999",
+    ];
+
+    [Fact]
+    public void Any_text_is_read_without_fault()
+    {
+        Gen.String.Sample(text => Check(text), iter: 3000);
+    }
+
+    [Fact]
+    public void Any_string_of_known_words_is_read_without_fault()
+    {
+        Gen.OneOf(Vocabulary).Array[0, 40].Sample(words => Check(string.Join(' ', words)), iter: 3000);
+    }
+
+    [Fact]
+    public void Two_thousand_characters_take_under_fifty_milliseconds()
+    {
+        Check("Lead two nine k. ");
+        Gen.OneOf(Vocabulary).Array[400].Sample(
+            words =>
+            {
+                var text = string.Join(' ', words);
+                text = text[..Math.Min(2000, text.Length)];
+                var quickest = Enumerable.Range(0, 3).Min(_ =>
+                {
+                    var clock = Stopwatch.StartNew();
+                    Read.Reader.Read(text);
+                    return clock.ElapsedMilliseconds;
+                });
+                Assert.InRange(quickest, 0, 50);
+            },
+            iter: 100, threads: 1);
+    }
+
+    private static void Check(string text)
+    {
+        foreach (var finding in Read.Reader.Read(text))
+        {
+            Assert.Equal(text[finding.Start..finding.End], finding.Words);
+            Assert.NotNull(Read.Reader.Sheet.Find(finding.Check));
+            Assert.True(finding.Value is null || double.IsFinite(finding.Value.Value));
+            Assert.InRange(finding.Place?.Cylinder ?? 1, 1, Read.Reader.Sheet.Cylinders);
+        }
+    }
+}
