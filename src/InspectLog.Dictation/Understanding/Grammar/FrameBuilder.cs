@@ -271,6 +271,7 @@ internal sealed class FrameBuilder
             Open(null);
             _frame.Places.Add(new(items[at].First, items[at].First, [.. exception.Except], null));
             _frame.SubjectBefore = true;
+            _frame.Cover(items[at].First, items[at].Next);
             return;
         }
 
