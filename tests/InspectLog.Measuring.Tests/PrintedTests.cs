@@ -29,6 +29,7 @@ public class PrintedTests
     public void Uncertain_value_is_printed_in_the_display_unit()
     {
         Assert.Equal("9.40 kΩ ± 0.12 kΩ", Plain(Printed.Uncertain(9403, 123, Units.Kilohm)));
+        Assert.Equal("68.0 °F ± 3.6 °F", Plain(Printed.Uncertain(20, 2, Units.Fahrenheit)));
         Assert.Equal("12.0° ± 1.5°", Printed.Uncertain(12, 1.5, Units.Degree));
         Assert.Equal(("9.40", "0.12"), Printed.UncertainNumbers(9403, 123, Units.Kilohm));
     }

@@ -117,6 +117,35 @@ public class TypedNumberTests
     public void Timing_is_read_with_its_side_of_top_dead_centre(string text, double expected) =>
         IsCertain(expected, Angle(text));
 
+    [Theory]
+    [InlineData("4.5 amps", QuantityKind.Current, 4.5)]
+    [InlineData("450 m", QuantityKind.Current, 0.45)]
+    [InlineData("750 rpm", QuantityKind.Speed, 750)]
+    [InlineData("750 r/min", QuantityKind.Speed, 750)]
+    [InlineData("68°F", QuantityKind.Temperature, 20)]
+    [InlineData("−5 ℃", QuantityKind.Temperature, -5)]
+    [InlineData("20 deg C", QuantityKind.Temperature, 20)]
+    [InlineData("1 bar", QuantityKind.Pressure, 100)]
+    [InlineData("-0.5 bar", QuantityKind.Pressure, -50)]
+    [InlineData("25 Nm", QuantityKind.Torque, 25)]
+    [InlineData("62137.1 miles", QuantityKind.Distance, 99999.9691)]
+    [InlineData("220n", QuantityKind.Capacitance, 0.22)]
+    [InlineData("0.22 uF", QuantityKind.Capacitance, 0.22)]
+    [InlineData("0.22 mfd", QuantityKind.Capacitance, 0.22)]
+    [InlineData("8.2 μF", QuantityKind.Capacitance, 8.2)]
+    [InlineData("8,5 mH", QuantityKind.Inductance, 8.5)]
+    public void Every_kind_is_read_in_its_units(string text, QuantityKind kind, double expected) =>
+        Close.ToDigits(
+            expected,
+            Assert.IsType<TypedNumber.Certain>(
+                TypedNumber.Read(text, kind, Units.BaseOf(kind), new PlausibleSpan(-50, 35))).BaseValue,
+            9);
+
+    [Fact]
+    public void Degrees_without_their_scale_are_asked_about() =>
+        IsAsked([30, -1.1111111111111112], TypedNumber.Read(
+            "30 deg", QuantityKind.Temperature, Units.Celsius, new PlausibleSpan(-20, 120)));
+
     [Fact]
     public void Unit_is_the_one_typed_or_else_the_field_s()
     {

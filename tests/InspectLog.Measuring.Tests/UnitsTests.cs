@@ -20,6 +20,21 @@ public class UnitsTests
         { "in", LengthUnit.Inch, LengthUnit.Millimeter },
         { "thou", LengthUnit.Mil, LengthUnit.Millimeter },
         { "°", AngleUnit.Degree, AngleUnit.Degree },
+        { "A", ElectricCurrentUnit.Ampere, ElectricCurrentUnit.Ampere },
+        { "mA", ElectricCurrentUnit.Milliampere, ElectricCurrentUnit.Ampere },
+        { "rpm", RotationalSpeedUnit.RevolutionPerMinute, RotationalSpeedUnit.RevolutionPerMinute },
+        { "°C", TemperatureUnit.DegreeCelsius, TemperatureUnit.DegreeCelsius },
+        { "°F", TemperatureUnit.DegreeFahrenheit, TemperatureUnit.DegreeCelsius },
+        { "kPa", PressureUnit.Kilopascal, PressureUnit.Kilopascal },
+        { "bar", PressureUnit.Bar, PressureUnit.Kilopascal },
+        { "psi", PressureUnit.PoundForcePerSquareInch, PressureUnit.Kilopascal },
+        { "N·m", TorqueUnit.NewtonMeter, TorqueUnit.NewtonMeter },
+        { "lbf·ft", TorqueUnit.PoundForceFoot, TorqueUnit.NewtonMeter },
+        { "km", LengthUnit.Kilometer, LengthUnit.Kilometer },
+        { "mi", LengthUnit.Mile, LengthUnit.Kilometer },
+        { "µF", CapacitanceUnit.Microfarad, CapacitanceUnit.Microfarad },
+        { "nF", CapacitanceUnit.Nanofarad, CapacitanceUnit.Microfarad },
+        { "mH", ElectricInductanceUnit.Millihenry, ElectricInductanceUnit.Millihenry },
     };
 
     [Theory]
@@ -29,8 +44,11 @@ public class UnitsTests
         var ours = Units.Find(symbol);
 
         Assert.NotNull(ours);
-        Close.ToDigits(UnitConverter.Convert(1, unit, baseUnit), ours.InBaseUnit, 14);
-        Close.ToDigits(UnitConverter.Convert(12.34, unit, baseUnit), ours.ToBase(12.34), 14);
+        var zero = UnitConverter.Convert(0, unit, baseUnit);
+        Close.ToDigits(UnitConverter.Convert(1, unit, baseUnit) - zero, ours.InBaseUnit, 12);
+        Close.ToDigits(UnitConverter.Convert(123.4, unit, baseUnit), ours.ToBase(123.4), 12);
+        Close.ToDigits(UnitConverter.Convert(123.4, baseUnit, unit), ours.FromBase(123.4), 12);
+        Close.ToDigits(UnitConverter.Convert(123.4, unit, baseUnit) - zero, ours.DifferenceToBase(123.4), 12);
     }
 
     [Fact]
@@ -68,7 +86,24 @@ public class UnitsTests
     [Fact]
     public void Conversion_there_and_back_changes_nothing() =>
         Gen.Select(Gen.OneOf([.. Units.All]), Gen.Double[-1e9, 1e9]).Sample((unit, value) =>
-            Math.Abs(unit.FromBase(unit.ToBase(value)) - value) <= 1e-15 * Math.Abs(value) * 4);
+            Math.Abs(unit.FromBase(unit.ToBase(value)) - value) <= 4e-15 * (Math.Abs(value) + 32)
+            && Math.Abs(unit.DifferenceFromBase(unit.DifferenceToBase(value)) - value) <= 4e-15 * Math.Abs(value));
+
+    // NIST SP 811: 150 psi.
+    [Fact]
+    public void Compression_in_psi_becomes_kilopascal_and_bar()
+    {
+        Close.ToDecimals(1034.2136, Units.Psi.ToBase(150), 4);
+        Close.ToDecimals(10.342136, Units.Bar.FromBase(Units.Psi.ToBase(150)), 6);
+    }
+
+    // The defining points of the two scales.
+    [Theory]
+    [InlineData(32, 0)]
+    [InlineData(212, 100)]
+    [InlineData(-40, -40)]
+    public void Fahrenheit_becomes_Celsius(double fahrenheit, double celsius) =>
+        Assert.Equal(celsius, Units.Fahrenheit.ToBase(fahrenheit));
 
     [Fact]
     public void Base_unit_of_each_kind_has_factor_one() =>

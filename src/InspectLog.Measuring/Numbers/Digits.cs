@@ -7,7 +7,7 @@ namespace InspectLog.Measuring;
 internal static class Digits
 {
     /// <summary>Replaces the characters keyboards and phones put in for plain ones: full-width and other decimal
-    /// digits, typographic minus signs, hard spaces, the ohm sign. Superscripts and fractions stay as they are, so that
+    /// digits, typographic minus signs, hard spaces, look-alike unit signs. Superscripts and fractions stay as they are, so that
     /// they are refused and not taken for digits.</summary>
     internal static string Plain(string text)
     {
@@ -26,6 +26,9 @@ internal static class Digits
     {
         0x2212 or 0x2010 or 0x2011 or 0x2012 or 0x2013 or 0xFE63 => "-",
         0x2126 => "Ω",
+        0x03BC => "µ",
+        0x2103 => "°C",
+        0x2109 => "°F",
         0x2019 => "'",
         >= 0xFF01 and <= 0xFF5E => ((char)(rune.Value - 0xFEE0)).ToString(),
         _ when Rune.IsWhiteSpace(rune) => " ",

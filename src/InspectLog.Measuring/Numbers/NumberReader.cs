@@ -75,7 +75,7 @@ internal static partial class NumberReader
     private static TypedNumber.Refused? WrongSign(NumberShape shape, UnitMeaning unit, QuantityKind kind) =>
         !shape.Negative ? null
             : !Kinds.MayBeNegative(kind)
-                ? Refused($"A {Kinds.Noun(kind)} cannot be below zero. Check the reading and the zero of the instrument.")
+                ? Refused($"The {Kinds.Noun(kind)} cannot be below zero. Check the reading and the zero of the instrument.")
                 : unit.SaysSide
                     ? Refused("Give either a minus sign or the side of top dead centre, not both.")
                     : null;

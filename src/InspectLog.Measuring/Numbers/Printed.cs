@@ -40,7 +40,7 @@ public static class Printed
         double baseValue, double expandedUncertainty, Unit unit)
     {
         ArgumentNullException.ThrowIfNull(unit);
-        var spread = unit.FromBase(expandedUncertainty);
+        var spread = unit.DifferenceFromBase(expandedUncertainty);
         var value = unit.FromBase(baseValue);
         var decimals = spread > 0 ? Rounding.DecimalsFor(spread, 2) : Rounding.DecimalsOf(value, 6);
         return (Rounding.Text(value, decimals), Rounding.Text(spread, decimals));

@@ -30,7 +30,16 @@ internal static class UnitWords
         [(QuantityKind.Voltage, "k")] = [Units.Kilovolt],
         [(QuantityKind.Voltage, "K")] = [Units.Kilovolt],
         [(QuantityKind.Voltage, "m")] = [Units.Millivolt],
+        [(QuantityKind.Current, "m")] = [Units.Milliampere],
+        [(QuantityKind.Capacitance, "u")] = [Units.Microfarad],
+        [(QuantityKind.Capacitance, "µ")] = [Units.Microfarad],
+        [(QuantityKind.Capacitance, "n")] = [Units.Nanofarad],
+        [(QuantityKind.Temperature, "°")] = [Units.Celsius, Units.Fahrenheit],
+        [(QuantityKind.Temperature, "deg")] = [Units.Celsius, Units.Fahrenheit],
+        [(QuantityKind.Temperature, "degrees")] = [Units.Celsius, Units.Fahrenheit],
     };
+
+    private static readonly string[] DegreeWords = ["°", "º", "deg", "degs", "degree", "degrees"];
 
     private static readonly (Unit Unit, string[] Words)[] AnyCase =
     [
@@ -44,7 +53,23 @@ internal static class UnitWords
         (Units.Millimetre, ["mm", "millimetre", "millimetres", "millimeter", "millimeters", "mil", "mils"]),
         (Units.Thou, ["thou", "thous", "thousandths", "mil", "mils"]),
         (Units.Inch, ["in", "inch", "inches", "\"", "″", "”"]),
-        (Units.Degree, ["°", "º", "deg", "degs", "degree", "degrees"]),
+        (Units.Degree, DegreeWords),
+        (Units.Ampere, ["A", "amp", "amps", "ampere", "amperes"]),
+        (Units.Milliampere, ["mA", "milliamp", "milliamps"]),
+        (Units.Rpm, ["rpm", "r/min", "rev/min", "revs"]),
+        (Units.Celsius, ["°C", "C", "deg C", "degC", "degrees C", "celsius", "degrees celsius"]),
+        (Units.Fahrenheit, ["°F", "F", "deg F", "degF", "degrees F", "fahrenheit", "degrees fahrenheit"]),
+        (Units.Kilopascal, ["kPa", "kilopascal", "kilopascals"]),
+        (Units.Bar, ["bar", "bars"]),
+        (Units.Psi, ["psi", "pounds per square inch"]),
+        (Units.NewtonMetre, ["N·m", "N.m", "Nm", "N m", "newton metre", "newton metres"]),
+        (Units.PoundForceFoot,
+            ["lbf·ft", "lbf.ft", "lbf ft", "lb-ft", "lb ft", "lbft", "ft-lb", "ft lb", "ftlb", "ft-lbs", "foot pounds"]),
+        (Units.Kilometre, ["km", "kilometre", "kilometres", "kilometer", "kilometers"]),
+        (Units.Mile, ["mi", "mile", "miles"]),
+        (Units.Microfarad, ["µF", "uF", "mfd", "microfarad", "microfarads"]),
+        (Units.Nanofarad, ["nF", "nanofarad", "nanofarads"]),
+        (Units.Millihenry, ["mH", "millihenry", "millihenries"]),
     ];
 
     private static readonly string[] Before = ["btdc", "b.t.d.c", "before", "before tdc", "before top dead centre"];
@@ -78,7 +103,7 @@ internal static class UnitWords
 
     private static UnitMeaning? Side(string word)
     {
-        var degree = AnyCase[^1].Words
+        var degree = DegreeWords
             .Where(unit => word.StartsWith(unit, StringComparison.OrdinalIgnoreCase))
             .MaxBy(unit => unit.Length);
         var side = word[(degree?.Length ?? 0)..].Trim();

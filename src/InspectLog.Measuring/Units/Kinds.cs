@@ -10,12 +10,21 @@ public static class Kinds
         QuantityKind.Voltage => "voltage",
         QuantityKind.Length => "length",
         QuantityKind.Angle => "angle",
+        QuantityKind.Current => "current",
+        QuantityKind.Speed => "speed",
+        QuantityKind.Temperature => "temperature",
+        QuantityKind.Pressure => "pressure",
+        QuantityKind.Torque => "torque",
+        QuantityKind.Distance => "distance",
+        QuantityKind.Capacitance => "capacitance",
+        QuantityKind.Inductance => "inductance",
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
     /// <summary>Whether a value of this kind can lie below zero.</summary>
-    public static bool MayBeNegative(QuantityKind kind) =>
-        kind is not (QuantityKind.Resistance or QuantityKind.Length);
+    public static bool MayBeNegative(QuantityKind kind) => kind
+        is QuantityKind.Voltage or QuantityKind.Angle or QuantityKind.Current
+        or QuantityKind.Temperature or QuantityKind.Pressure;
 
     /// <summary>The units of the kind as a list: "Ω, kΩ, MΩ or mΩ".</summary>
     public static string UnitList(QuantityKind kind)

@@ -15,4 +15,28 @@ public enum QuantityKind
 
     /// <summary>Crankshaft angle; base unit degree (°). Advance before top dead centre is positive.</summary>
     Angle,
+
+    /// <summary>Electric current; base unit ampere (A).</summary>
+    Current,
+
+    /// <summary>Speed of rotation; base unit revolution per minute (rpm).</summary>
+    Speed,
+
+    /// <summary>Temperature; base unit degree Celsius (°C).</summary>
+    Temperature,
+
+    /// <summary>Pressure above that of the air around, negative for a vacuum; base unit kilopascal (kPa).</summary>
+    Pressure,
+
+    /// <summary>Torque; base unit newton metre (N·m).</summary>
+    Torque,
+
+    /// <summary>Distance driven; base unit kilometre (km).</summary>
+    Distance,
+
+    /// <summary>Capacitance; base unit microfarad (µF), the unit condensers are marked in.</summary>
+    Capacitance,
+
+    /// <summary>Inductance; base unit millihenry (mH).</summary>
+    Inductance,
 }

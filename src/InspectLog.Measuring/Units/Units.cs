@@ -3,6 +3,8 @@ using System.Collections.Frozen;
 namespace InspectLog.Measuring;
 
 /// <summary>The units the program knows.</summary>
+/// <remarks>Factors are those of the SI Brochure and, for inch, mile, pound-force and what follows from them, the
+/// exact definitions of NIST Special Publication 811. The tests hold each against UnitsNet.</remarks>
 public static class Units
 {
     /// <summary>Ohm.</summary>
@@ -29,7 +31,7 @@ public static class Units
     /// <summary>Millimetre.</summary>
     public static readonly Unit Millimetre = new("mm", QuantityKind.Length, 1);
 
-    /// <summary>Inch, 25.4 mm exactly (international yard and pound agreement of 1959).</summary>
+    /// <summary>Inch, 25.4 mm exactly.</summary>
     public static readonly Unit Inch = new("in", QuantityKind.Length, 254, 10);
 
     /// <summary>Thousandth of an inch.</summary>
@@ -38,8 +40,58 @@ public static class Units
     /// <summary>Degree of crankshaft angle.</summary>
     public static readonly Unit Degree = new("°", QuantityKind.Angle, 1);
 
+    /// <summary>Ampere.</summary>
+    public static readonly Unit Ampere = new("A", QuantityKind.Current, 1);
+
+    /// <summary>Milliampere.</summary>
+    public static readonly Unit Milliampere = new("mA", QuantityKind.Current, 1, 1000);
+
+    /// <summary>Revolution per minute.</summary>
+    public static readonly Unit Rpm = new("rpm", QuantityKind.Speed, 1);
+
+    /// <summary>Degree Celsius.</summary>
+    public static readonly Unit Celsius = new("°C", QuantityKind.Temperature, 1);
+
+    /// <summary>Degree Fahrenheit; 32 °F is 0 °C.</summary>
+    public static readonly Unit Fahrenheit = new("°F", QuantityKind.Temperature, 5, 9, zero: 32);
+
+    /// <summary>Kilopascal.</summary>
+    public static readonly Unit Kilopascal = new("kPa", QuantityKind.Pressure, 1);
+
+    /// <summary>Bar.</summary>
+    public static readonly Unit Bar = new("bar", QuantityKind.Pressure, 100);
+
+    /// <summary>Pound-force per square inch, 4.4482216152605 N on (25.4 mm)².</summary>
+    public static readonly Unit Psi = new("psi", QuantityKind.Pressure, 44_482_216_152_605, 6_451_600_000_000);
+
+    /// <summary>Newton metre.</summary>
+    public static readonly Unit NewtonMetre = new("N·m", QuantityKind.Torque, 1);
+
+    /// <summary>Pound-force foot, 4.4482216152605 N at 0.3048 m.</summary>
+    public static readonly Unit PoundForceFoot =
+        new("lbf·ft", QuantityKind.Torque, 3_389_544_870_828_501, 2_500_000_000_000_000);
+
+    /// <summary>Kilometre.</summary>
+    public static readonly Unit Kilometre = new("km", QuantityKind.Distance, 1);
+
+    /// <summary>Mile, 1.609344 km exactly.</summary>
+    public static readonly Unit Mile = new("mi", QuantityKind.Distance, 1_609_344, 1_000_000);
+
+    /// <summary>Microfarad.</summary>
+    public static readonly Unit Microfarad = new("µF", QuantityKind.Capacitance, 1);
+
+    /// <summary>Nanofarad.</summary>
+    public static readonly Unit Nanofarad = new("nF", QuantityKind.Capacitance, 1, 1000);
+
+    /// <summary>Millihenry.</summary>
+    public static readonly Unit Millihenry = new("mH", QuantityKind.Inductance, 1);
+
     private static readonly Unit[] InOrder =
-        [Ohm, Kilohm, Megohm, Milliohm, Volt, Millivolt, Kilovolt, Millimetre, Thou, Inch, Degree];
+    [
+        Ohm, Kilohm, Megohm, Milliohm, Volt, Millivolt, Kilovolt, Millimetre, Thou, Inch, Degree, Ampere, Milliampere,
+        Rpm, Celsius, Fahrenheit, Kilopascal, Bar, Psi, NewtonMetre, PoundForceFoot, Kilometre, Mile, Microfarad,
+        Nanofarad, Millihenry,
+    ];
 
     private static readonly FrozenDictionary<string, Unit> BySymbol =
         InOrder.ToFrozenDictionary(unit => unit.Symbol, StringComparer.Ordinal);
@@ -57,6 +109,14 @@ public static class Units
         QuantityKind.Voltage => Volt,
         QuantityKind.Length => Millimetre,
         QuantityKind.Angle => Degree,
+        QuantityKind.Current => Ampere,
+        QuantityKind.Speed => Rpm,
+        QuantityKind.Temperature => Celsius,
+        QuantityKind.Pressure => Kilopascal,
+        QuantityKind.Torque => NewtonMetre,
+        QuantityKind.Distance => Kilometre,
+        QuantityKind.Capacitance => Microfarad,
+        QuantityKind.Inductance => Millihenry,
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
