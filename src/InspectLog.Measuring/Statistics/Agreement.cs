@@ -1,0 +1,32 @@
+namespace InspectLog.Measuring;
+
+/// <summary>Whether two readings of the same thing agree within their uncertainties.</summary>
+public static class Agreement
+{
+    /// <summary>The E_n number (ISO/IEC 17043, ISO 13528): the difference over the root sum of squares of the expanded
+    /// uncertainties. Readings agree where it lies within ±1.</summary>
+    /// <param name="value">A value.</param>
+    /// <param name="expanded">Its expanded uncertainty, 0 or more.</param>
+    /// <param name="reference">The value it is compared with, such as that of the last inspection.</param>
+    /// <param name="referenceExpanded">The expanded uncertainty of that, 0 or more; not both 0.</param>
+    public static double En(double value, double expanded, double reference, double referenceExpanded) =>
+        (value - reference) / double.Hypot(expanded, referenceExpanded);
+
+    /// <summary>The correlation coefficient of two samples taken in pairs, −1 to 1 (JCGM 100:2008, 5.2.3). It is that of
+    /// their means, too.</summary>
+    /// <exception cref="ArgumentException">There are fewer than two pairs, or one side does not vary.</exception>
+    public static double Correlation(IReadOnlyList<double> one, IReadOnlyList<double> other)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(other);
+        if (one.Count != other.Count || one.Count < 2)
+        {
+            throw new ArgumentException("A correlation needs two pairs of readings or more.");
+        }
+
+        var (a, b) = (Sample.Of(one), Sample.Of(other));
+        var products = one.Zip(other, (x, y) => (x - a.Mean) * (y - b.Mean)).Sum();
+        var r = products / (one.Count - 1) / (a.StandardDeviation * b.StandardDeviation);
+        return double.IsFinite(r) ? r : throw new ArgumentException("Readings that do not vary have no correlation.");
+    }
+}
