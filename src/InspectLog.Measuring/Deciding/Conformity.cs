@@ -27,4 +27,14 @@ public sealed record Conformity(
     /// <summary>Whether the uncertainty is so large against the limits that no value at all could pass: a finer
     /// instrument or another method is needed.</summary>
     public bool AcceptanceZoneIsEmpty { get; init; }
+
+    /// <summary>Where the value is accepted: the probability, 0 to 1, that it is outside the limits all the same (specific
+    /// consumer's risk, JCGM 106:2012, 9.3.2). Null where it is rejected.</summary>
+    public double? ConsumersRisk() => IsAccepted() ? 1 - ProbabilityOfConformity : null;
+
+    /// <summary>Where the value is rejected: the probability, 0 to 1, that it is within the limits all the same (specific
+    /// producer's risk). Null where it is accepted.</summary>
+    public double? ProducersRisk() => IsAccepted() ? null : ProbabilityOfConformity;
+
+    private bool IsAccepted() => Decision is Decision.Pass or Decision.ConditionalPass;
 }

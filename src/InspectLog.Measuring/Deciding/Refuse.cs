@@ -18,6 +18,14 @@ internal static class Refuse
         }
     }
 
+    internal static void BadAllowance(Allowance allowance)
+    {
+        if (!(allowance.HalfWidth >= 0 && double.IsFinite(allowance.HalfWidth)))
+        {
+            throw new ArgumentException("An allowance must be 0 or more.");
+        }
+    }
+
     internal static void BadBracket(Bracket bracket)
     {
         if (!double.IsFinite(bracket.Goes) || !double.IsFinite(bracket.Stops))
@@ -28,6 +36,11 @@ internal static class Refuse
         if (bracket.Stops <= bracket.Goes)
         {
             throw new ArgumentException("The gauge that stops must be larger than the gauge that goes.");
+        }
+
+        if (!(bracket.GaugeUncertainty is null or >= 0 && double.IsFinite(bracket.GaugeUncertainty ?? 0)))
+        {
+            throw new ArgumentException("The uncertainty of the gauges must be 0 or more.");
         }
 
         if (!double.IsFinite(bracket.Stops - bracket.Goes))

@@ -15,21 +15,22 @@ internal static class Zones
 
     internal static Decision Decide(double value, Limits limits, double guardBand)
     {
-        var inside = Math.Min(
-            limits.Upper - value ?? double.PositiveInfinity,
-            value - limits.Lower ?? double.PositiveInfinity);
-        var slack = SameNumber * Math.Max(Math.Abs(value), Math.Max(Size(limits), guardBand));
+        var inside = Inside(value, limits);
+        var slack = Slack(value, limits, guardBand);
         return inside >= guardBand - slack ? Decision.Pass
             : inside >= -slack ? Decision.ConditionalPass
             : inside >= -guardBand - slack ? Decision.ConditionalFail
             : Decision.Fail;
     }
 
-    /// <summary>Whether the guard bands of two limits overlap, so that no value at all can pass.</summary>
-    internal static bool AcceptanceIsEmpty(Limits limits, double guardBand) =>
-        limits is { Lower: { } lower, Upper: { } upper }
-        && upper - lower < (2 * guardBand) - (SameNumber * Math.Max(Size(limits), guardBand));
+    /// <summary>How far within the nearer limit a value lies; negative outside.</summary>
+    internal static double Inside(double value, Limits limits) => Math.Min(
+        limits.Upper - value ?? double.PositiveInfinity,
+        value - limits.Lower ?? double.PositiveInfinity);
 
-    private static double Size(Limits limits) =>
-        Math.Max(Math.Abs(limits.Lower ?? 0), Math.Abs(limits.Upper ?? 0));
+    /// <summary>How far apart two of the numbers of a decision may be and still count as equal.</summary>
+    internal static double Slack(double value, Limits limits, double guardBand) =>
+        SameNumber * Math.Max(
+            Math.Max(Math.Abs(value), guardBand),
+            Math.Max(Math.Abs(limits.Lower ?? 0), Math.Abs(limits.Upper ?? 0)));
 }

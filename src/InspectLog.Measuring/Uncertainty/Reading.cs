@@ -8,9 +8,34 @@ public abstract record Reading;
 /// <param name="Values">The values as read, at least one, in the order taken.</param>
 /// <param name="Accuracy">Accuracy of the instrument that showed them.</param>
 /// <param name="Resolution">Smallest displayed step, above 0.</param>
-public sealed record DisplayedReading(IReadOnlyList<double> Values, Accuracy Accuracy, double Resolution) : Reading;
+public sealed record DisplayedReading(IReadOnlyList<double> Values, Accuracy Accuracy, double Resolution) : Reading
+{
+    /// <summary>The test leads' own resistance, to be subtracted; null where the meter was nulled or it does not
+    /// matter.</summary>
+    public TestLeads? Leads { get; init; }
+
+    /// <summary>What else may have moved the reading; null for nothing.</summary>
+    public IReadOnlyList<Allowance>? Allowances { get; init; }
+
+    /// <summary>The temperature a copper winding was measured at and is referred to; null where the value is taken as it
+    /// is.</summary>
+    public WindingTemperature? Winding { get; init; }
+}
+
+/// <summary>The resistance of the test leads, read with their tips together, and subtracted from the reading.</summary>
+/// <param name="Values">The values as read, at least one.</param>
+/// <param name="Accuracy">Accuracy of the instrument that showed them.</param>
+/// <param name="Resolution">Smallest displayed step, above 0.</param>
+/// <param name="SameInstrument">Whether the instrument and range were those of the reading. Its error is then taken as
+/// the same in both (correlation 1, JCGM 100:2008, 5.2.2) and what is common to both goes out with the subtraction.</param>
+public sealed record TestLeads(IReadOnlyList<double> Values, Accuracy Accuracy, double Resolution, bool SameInstrument);
 
 /// <summary>A value known only to lie between the largest gauge that goes and the smallest that does not.</summary>
 /// <param name="Goes">The largest gauge that goes.</param>
 /// <param name="Stops">The smallest gauge that does not; above <paramref name="Goes"/>.</param>
-public sealed record Bracket(double Goes, double Stops) : Reading;
+public sealed record Bracket(double Goes, double Stops) : Reading
+{
+    /// <summary>Standard uncertainty of the bracket's place from the gauges' own sizes, 0 or more; null where they are
+    /// taken as exact. <see cref="FeelerBlades"/> works it out from blade tolerances.</summary>
+    public double? GaugeUncertainty { get; init; }
+}

@@ -1,0 +1,52 @@
+namespace InspectLog.Measuring;
+
+/// <summary>Acceptance where the probability of conformity is high enough.</summary>
+internal static class RiskZone
+{
+    // Beyond this many standard uncertainties from a limit no double tells the probability from 1.
+    private const double Far = 40;
+
+    internal static bool Accepts(in Estimate estimate, Limits limits, double risk) =>
+        estimate.ShareWithin(limits) >= 1 - risk - 1e-12;
+
+    internal static bool CanAccept(in Estimate estimate, Limits limits, double risk) =>
+        Accepts(At(estimate, limits, Deepest(estimate, limits)), limits, risk);
+
+    /// <summary>The values accepted. The probability falls from the middle of the limits outward, so each end is found
+    /// by halving.</summary>
+    internal static AcceptanceZone? Of(in Estimate estimate, Limits limits, double risk)
+    {
+        if (!CanAccept(estimate, limits, risk))
+        {
+            return null;
+        }
+
+        var deepest = Deepest(estimate, limits);
+        var (accepted, refused) = (deepest, 0.0);
+        while (Math.Abs(accepted - refused) > 1e-15 * deepest)
+        {
+            var between = (accepted + refused) / 2;
+            if (between == accepted || between == refused)
+            {
+                break;
+            }
+
+            if (Accepts(At(estimate, limits, between), limits, risk))
+            {
+                accepted = between;
+            }
+            else
+            {
+                refused = between;
+            }
+        }
+
+        return new AcceptanceZone(limits.Lower + accepted, limits.Upper - accepted);
+    }
+
+    private static double Deepest(in Estimate estimate, Limits limits) =>
+        (limits.Upper - limits.Lower) / 2 ?? Far * estimate.StandardUncertainty;
+
+    private static Estimate At(in Estimate estimate, Limits limits, double inside) =>
+        estimate with { Value = limits.Upper - inside ?? limits.Lower.GetValueOrDefault() + inside };
+}

@@ -1,0 +1,125 @@
+namespace InspectLog.Measuring;
+
+/// <summary>Estimates the value behind a displayed reading.</summary>
+internal static class DisplayedEstimate
+{
+    internal static Estimate Of(DisplayedReading reading)
+    {
+        Refuse.BadInstrument(reading.Accuracy, reading.Resolution);
+        var sample = Sample.Of(reading.Values);
+        var leads = Leads(reading.Leads);
+        var contributions = new Contribution[Count(reading, sample, leads)];
+        var value = Fill(contributions, reading, sample, leads);
+        LargestFirst(contributions);
+
+        var u = Budget.Combined(contributions);
+        if (!double.IsFinite(u) || !double.IsFinite(value))
+        {
+            throw new ArgumentException("The values are too large to work with.");
+        }
+
+        var degreesOfFreedom = Budget.EffectiveDegreesOfFreedom(contributions, u);
+        return new(value, u, degreesOfFreedom, Coverage.Factor(degreesOfFreedom), contributions);
+    }
+
+    private static Sample? Leads(TestLeads? leads)
+    {
+        if (leads is null)
+        {
+            return null;
+        }
+
+        Refuse.BadInstrument(leads.Accuracy, leads.Resolution);
+        return Sample.Of(leads.Values);
+    }
+
+    // The array is part of the result, so it is made once, in its final size.
+    private static int Count(DisplayedReading reading, in Sample sample, in Sample? leads) =>
+        2
+        + (sample.Count > 1 ? 1 : 0)
+        + (leads is null ? 0 : 1)
+        + (reading.Leads is { SameInstrument: false } ? 1 : 0)
+        + (leads?.Count > 1 ? 1 : 0)
+        + (reading.Allowances?.Count ?? 0)
+        + (reading.Winding is null ? 0 : 1);
+
+    private static double Fill(
+        Contribution[] contributions, DisplayedReading reading, in Sample sample, in Sample? leads)
+    {
+        var accuracy = Budget.Rectangular(reading.Accuracy.HalfWidth(sample.Mean, reading.Resolution));
+        var next = 0;
+        var value = sample.Mean;
+        if (reading.Leads is { } lead && leads is { } leadSample)
+        {
+            var leadAccuracy = Budget.Rectangular(lead.Accuracy.HalfWidth(leadSample.Mean, lead.Resolution));
+            value -= leadSample.Mean;
+            if (lead.SameInstrument)
+            {
+                accuracy = Math.Abs(accuracy - leadAccuracy);
+            }
+            else
+            {
+                contributions[next++] = Known("accuracy of the test-lead reading", leadAccuracy);
+            }
+
+            contributions[next++] = Known(
+                "display step of the test-lead reading", Budget.Rectangular(lead.Resolution / 2));
+            if (leadSample.Count > 1)
+            {
+                contributions[next++] = Spread("spread of the test-lead readings", leadSample);
+            }
+        }
+
+        contributions[next++] = Known(ContributionNames.Accuracy, accuracy);
+        contributions[next++] = Known(ContributionNames.DisplayStep, Budget.Rectangular(reading.Resolution / 2));
+        if (sample.Count > 1)
+        {
+            contributions[next++] = Spread(ContributionNames.Repeats, sample);
+        }
+
+        for (var i = 0; i < reading.Allowances?.Count; i++)
+        {
+            Refuse.BadAllowance(reading.Allowances[i]);
+            contributions[next++] = Known(reading.Allowances[i].Name, reading.Allowances[i].StandardUncertainty);
+        }
+
+        return reading.Winding is { } winding ? Refer(contributions, next, value, winding) : value;
+    }
+
+    private static double Refer(Contribution[] contributions, int next, double value, WindingTemperature winding)
+    {
+        Copper.RefuseBad(winding);
+        for (var i = 0; i < next; i++)
+        {
+            contributions[i] = contributions[i] with
+            {
+                StandardUncertainty = contributions[i].StandardUncertainty * winding.Factor,
+            };
+        }
+
+        var referred = value * winding.Factor;
+        contributions[next] = Known(
+            ContributionNames.WindingTemperature,
+            Math.Abs(referred) * winding.ShareForEachDegree * Budget.Rectangular(winding.HalfWidth));
+        return referred;
+    }
+
+    private static Contribution Known(string name, double standardUncertainty) =>
+        new(name, standardUncertainty, double.PositiveInfinity);
+
+    private static Contribution Spread(string name, in Sample sample) =>
+        new(name, sample.StandardDeviationOfMean, sample.Count - 1);
+
+    // By hand because there are a few, and Array.Sort would allocate for its comparison.
+    private static void LargestFirst(Contribution[] contributions)
+    {
+        for (var i = 1; i < contributions.Length; i++)
+        {
+            for (var j = i; j > 0
+                 && contributions[j].StandardUncertainty > contributions[j - 1].StandardUncertainty; j--)
+            {
+                (contributions[j], contributions[j - 1]) = (contributions[j - 1], contributions[j]);
+            }
+        }
+    }
+}

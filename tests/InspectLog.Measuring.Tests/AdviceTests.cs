@@ -1,0 +1,119 @@
+namespace InspectLog.Measuring.Tests;
+
+public class AdviceTests
+{
+    private static readonly Instrument Meter = new("bench-meter", "Bench meter", QuantityKind.Resistance, new(0.8, 3), 100)
+    {
+        Ranges =
+        [
+            new("2 kΩ", 1_999, new(0.8, 3), 1),
+            new("20 kΩ", 19_990, new(0.8, 3), 10),
+            new("200 kΩ", 199_900, new(0.8, 3), 100),
+        ],
+    };
+
+    [Fact]
+    public void Finer_range_that_still_shows_the_value_is_advised()
+    {
+        var reading = Some.Reading([8200], 0.8, 3, 100);
+        var advice = Advice.For(reading, Limits.Of(8000, 13000), Meter);
+
+        var best = Assert.Single(advice.Improvements);
+        Assert.Equal("use the 20 kΩ range", best.Action);
+        Close.ToDigits(
+            Estimate.Of(Some.Reading([8200], 0.8, 3, 10)).ExpandedUncertainty, best.ExpandedUncertainty, 12);
+        Close.ToDigits(200, advice.UncertaintyNeeded, 12);
+    }
+
+    [Fact]
+    public void Accuracy_needed_decides_and_a_little_more_does_not()
+    {
+        var limits = Limits.Of(8000, 13000);
+        var advice = Advice.For(Some.Reading([8200], 0.8, 3, 100), limits);
+        var needed = advice.AccuracyNeeded.GetValueOrDefault();
+
+        Assert.Equal(Decision.Pass, WithAccuracy(needed * 0.9999));
+        Assert.Equal(Decision.ConditionalPass, WithAccuracy(needed * 1.0001));
+
+        Decision WithAccuracy(double halfWidth) =>
+            ConformityRule.Decide(Some.Reading([8200], 0, halfWidth / 100, 100), limits).Decision;
+    }
+
+    [Fact]
+    public void Accuracy_cannot_help_where_the_display_alone_is_too_coarse()
+    {
+        var advice = Advice.For(Some.Reading([8020], 0.8, 3, 100), Limits.Of(8000, 13000));
+
+        Assert.Null(advice.AccuracyNeeded);
+        Assert.Null(advice.ReadingsNeeded);
+        Assert.Empty(advice.Improvements);
+    }
+
+    [Fact]
+    public void Readings_needed_decide_and_one_fewer_does_not()
+    {
+        var limits = Limits.Of(0.6, 2.0);
+        var reading = Some.Reading([1.86, 1.96, 1.91], 0.1, 0, 0.01);
+        var advice = Advice.For(reading, limits);
+        var count = advice.ReadingsNeeded.GetValueOrDefault();
+        // More readings with the same mean and the same standard deviation as the first three.
+        var s = Sample.Of(reading.Values).StandardDeviation;
+
+        Assert.InRange(count, 4, 30);
+        Assert.Equal(Decision.Pass, WithReadings(count));
+        Assert.Equal(Decision.ConditionalPass, WithReadings(count - 1));
+        Assert.Contains(advice.Improvements, improvement => improvement.Action == $"take {Math.Max(count, 6)} readings in all");
+
+        Decision WithReadings(int n)
+        {
+            var spread = s * Math.Sqrt((n - 1) / 2.0);
+            double[] values = [1.91 - spread, 1.91 + spread, .. Enumerable.Repeat(1.91, n - 2)];
+            return ConformityRule.Decide(Some.Reading(values, 0.1, 0, 0.01), limits).Decision;
+        }
+    }
+
+    [Fact]
+    public void Clear_answer_needs_no_more_readings_than_it_has() =>
+        Assert.Equal(1, Advice.For(Some.With(1.3, 0.05), Limits.Of(0.6, 2.0)).ReadingsNeeded);
+
+    [Fact]
+    public void Value_on_the_limit_is_made_clear_by_nothing()
+    {
+        var advice = Advice.For(Some.Reading([2.0, 2.01, 1.99], 0.1, 0, 0.01), Limits.Of(0.6, 2.0));
+
+        Assert.Equal(0, advice.UncertaintyNeeded, 1e-12);
+        Assert.Null(advice.ReadingsNeeded);
+        Assert.Null(advice.AccuracyNeeded);
+    }
+
+    [Fact]
+    public void Leads_and_winding_temperature_are_advised_on_best_first()
+    {
+        var reading = Some.Reading([1.9], 0.5, 1, 0.01) with
+        {
+            Allowances = [new(AllowanceSource.TestLeads, 0.2), new(AllowanceSource.Operator, 0.01)],
+            Winding = new(30, 20, 10),
+        };
+        var advice = Advice.For(reading, Limits.Of(0.6, 2.0));
+
+        Assert.Equal(
+            ["null the test leads", "measure the winding's temperature to ±1 °C"],
+            advice.Improvements.Select(improvement => improvement.Action));
+        Assert.True(advice.Improvements[0].ExpandedUncertainty < advice.Improvements[1].ExpandedUncertainty);
+        Close.ToDigits(
+            Estimate.Of(reading with { Allowances = [new(AllowanceSource.Operator, 0.01)] }).ExpandedUncertainty,
+            advice.Improvements[0].ExpandedUncertainty,
+            12);
+    }
+
+    [Fact]
+    public void Bracket_is_told_how_close_the_gauges_must_be()
+    {
+        var advice = Advice.For(new Bracket(0.30, 0.40), Limits.Of(0.2, 0.38));
+
+        Close.ToDigits(0.03, advice.UncertaintyNeeded, 12);
+        Assert.Null(advice.AccuracyNeeded);
+        Assert.Equal(["use gauges half as far apart"], advice.Improvements.Select(i => i.Action));
+        Close.ToDigits(0.025 * Coverage.Probability, advice.Improvements[0].ExpandedUncertainty, 12);
+    }
+}

@@ -1,0 +1,173 @@
+using CsCheck;
+
+namespace InspectLog.Measuring.Tests;
+
+public class DecisionRuleTests
+{
+    private static Decision Decide(double value, double u, Limits limits, DecisionRule rule) =>
+        ConformityRule.Decide(Some.With(value, u), limits, rule).Decision;
+
+    // ILAC-G8:09/2019, 4.2.1 and 4.2.2.
+    [Theory]
+    [InlineData(3.30, Decision.Pass, Decision.Pass)]
+    [InlineData(3.31, Decision.Pass, Decision.Fail)]
+    [InlineData(3.40, Decision.Pass, Decision.Fail)]
+    [InlineData(3.41, Decision.Fail, Decision.Fail)]
+    [InlineData(2.79, Decision.Fail, Decision.Fail)]
+    public void Binary_rules_say_pass_or_fail_only(double value, Decision simple, Decision guarded)
+    {
+        var limits = Limits.Of(2.80, 3.40);
+
+        Assert.Equal(simple, Decide(value, 0.05, limits, DecisionRule.Simple));
+        Assert.Equal(guarded, Decide(value, 0.05, limits, DecisionRule.GuardFactor(1)));
+    }
+
+    // ISO 14253-1:2017 (M): 5 % gives a guard band of 1.645u; the older default U (k = 2) is a factor of 1.
+    [Fact]
+    public void Risk_rule_draws_the_limits_in_as_ISO_14253()
+    {
+        var limits = Limits.Of(null, 3.40);
+        var estimate = Estimate.Of(Some.With(3, 0.05));
+
+        Close.ToDecimals(3.317757, DecisionRule.Risk(0.05).AcceptanceZone(estimate, limits)?.Upper ?? 0, 6);
+        Close.ToDecimals(3.300, DecisionRule.GuardFactor(1).AcceptanceZone(estimate, limits)?.Upper ?? 0, 9);
+        Assert.Equal(Decision.Pass, Decide(3.3177, 0.05, limits, DecisionRule.Risk(0.05)));
+        Assert.Equal(Decision.Fail, Decide(3.3178, 0.05, limits, DecisionRule.Risk(0.05)));
+        Close.ToDecimals(0.950529, Estimate.Of(Some.With(3.3175, 0.05)).ShareWithin(limits), 6);
+        Close.ToDecimals(0.977250, Estimate.Of(Some.With(3.300, 0.05)).ShareWithin(limits), 6);
+    }
+
+    // JCGM 106:2012, Table 1 (M): the z for a wanted probability of conformity.
+    [Theory]
+    [InlineData(0.20, 0.841621)]
+    [InlineData(0.10, 1.281552)]
+    [InlineData(0.05, 1.644854)]
+    [InlineData(0.01, 2.326348)]
+    [InlineData(0.001, 3.090232)]
+    public void Guard_band_for_a_risk_agrees_with_JCGM_106(double risk, double z)
+    {
+        var zone = DecisionRule.Risk(risk).AcceptanceZone(Estimate.Of(Some.With(0, 1)), Limits.Of(0, null));
+
+        Close.ToDecimals(z, zone?.Lower ?? 0, 5);
+        Assert.Null(zone?.Upper);
+    }
+
+    // ILAC-G8:09/2019, Table 1 (M): w = 3U below 1 ppm, 1.5U below 0.16 %, U below 2.5 %, 0.83U below 5 %, 0 up to 50 %.
+    [Theory]
+    [InlineData(0.5, 0.15866)]
+    [InlineData(0.83, 0.04846)]
+    [InlineData(1, 0.02275)]
+    [InlineData(1.5, 0.001350)]
+    [InlineData(3, 9.87e-10)]
+    public void Risk_at_the_acceptance_limit_agrees_with_ILAC_G8(double factor, double risk)
+    {
+        var limits = Limits.Of(null, 0.0);
+        var zone = DecisionRule.GuardFactor(factor).AcceptanceZone(Estimate.Of(Some.With(0, 1)), limits);
+        var conformity = ConformityRule.Decide(Some.With(zone?.Upper ?? 0, 1), limits, DecisionRule.GuardFactor(factor));
+
+        Assert.Equal(Decision.Pass, conformity.Decision);
+        Assert.Equal(risk, conformity.ConsumersRisk().GetValueOrDefault(), 5e-6);
+    }
+
+    [Fact]
+    public void Risks_are_told_for_the_side_decided_on()
+    {
+        var limits = Limits.Of(2.80, 3.40);
+        var accepted = ConformityRule.Decide(Some.With(3.35, 0.05), limits);
+        var rejected = ConformityRule.Decide(Some.With(3.42, 0.05), limits);
+
+        Close.ToDecimals(1 - 0.841345, accepted.ConsumersRisk().GetValueOrDefault(), 6);
+        Assert.Null(accepted.ProducersRisk());
+        Close.ToDecimals(0.344578, rejected.ProducersRisk().GetValueOrDefault(), 6);
+        Assert.Null(rejected.ConsumersRisk());
+    }
+
+    [Fact]
+    public void Uncertainty_too_large_for_the_limits_leaves_no_acceptance_zone()
+    {
+        var limits = Limits.Of(0.25, 0.35);
+        var coarse = Some.With(0.30, 0.03);
+
+        foreach (var rule in new[] { DecisionRule.NonBinary, DecisionRule.GuardFactor(1), DecisionRule.Risk(0.05) })
+        {
+            Assert.Null(rule.AcceptanceZone(Estimate.Of(coarse), limits));
+            var conformity = ConformityRule.Decide(coarse, limits, rule);
+            Assert.True(conformity.AcceptanceZoneIsEmpty);
+            Assert.NotEqual(Decision.Pass, conformity.Decision);
+        }
+
+        Assert.Equal(new AcceptanceZone(0.25, 0.35), DecisionRule.Simple.AcceptanceZone(Estimate.Of(coarse), limits));
+    }
+
+    [Fact]
+    public void Acceptance_zone_may_be_a_single_value()
+    {
+        var zone = DecisionRule.NonBinary.AcceptanceZone(Estimate.Of(Some.With(1, 0.05)), Limits.Of(0.90, 1.10));
+
+        Close.ToDigits(1, zone?.Lower ?? 0, 12);
+        Close.ToDigits(1, zone?.Upper ?? 0, 12);
+    }
+
+    [Fact]
+    public void Acceptance_zone_ends_where_the_rule_stops_passing() =>
+        Gen.Select(Gen.Double[0.01, 0.5], Gen.Double[0.01, 1], Gen.Double[-5, 5], Gen.Double[0.1, 10], Gen.Bool, Gen.Bool)
+            .Sample((risk, u, lower, width, bothSides, bracket) =>
+            {
+                var limits = bothSides ? Limits.Of(lower, lower + width) : Limits.Of(null, lower + width);
+                var rule = DecisionRule.Risk(risk);
+                var estimate = Estimate.Of(bracket ? new Bracket(0, u) : Some.With(0, u));
+                if (rule.AcceptanceZone(estimate, limits) is not { Upper: { } upper } zone)
+                {
+                    return !rule.CanAccept(estimate, limits);
+                }
+
+                return rule.Decide(estimate with { Value = upper }, limits) == Decision.Pass
+                    && rule.Decide(estimate with { Value = upper + (1e-6 * (1 + width)) }, limits) == Decision.Fail
+                    && (!bothSides || Math.Abs(zone.Lower.GetValueOrDefault() - lower - (lower + width - upper)) < 1e-9);
+            });
+
+    [Fact]
+    public void Rules_are_found_by_their_names()
+    {
+        foreach (var rule in new[]
+        {
+            DecisionRule.NonBinary, DecisionRule.Simple, DecisionRule.GuardFactor(0.83), DecisionRule.Risk(0.05),
+        })
+        {
+            Assert.Equal(rule, DecisionRule.Find(rule.Id));
+            Assert.EndsWith(".", rule.Statement, StringComparison.Ordinal);
+        }
+
+        Assert.Equal("risk 0.05", DecisionRule.Risk(0.05).Id);
+        Assert.Equal("guard band 0.83", DecisionRule.GuardFactor(0.83).Id);
+        Assert.Contains("at most 5 %", DecisionRule.Risk(0.05).Statement, StringComparison.Ordinal);
+        Assert.Contains("0.83 times", DecisionRule.GuardFactor(0.83).Statement, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("strict")]
+    [InlineData("risk ")]
+    [InlineData("risk 0")]
+    [InlineData("risk 0.6")]
+    [InlineData("risk -0.1")]
+    [InlineData("guard band 0")]
+    [InlineData("guard band 6")]
+    [InlineData("guard band 1,5")]
+    [InlineData("Non-binary")]
+    public void Unknown_rule_is_not_found(string id) => Assert.Null(DecisionRule.Find(id));
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(0.51)]
+    [InlineData(double.NaN)]
+    public void Risk_out_of_range_is_refused(double risk) =>
+        Assert.Throws<ArgumentException>(() => DecisionRule.Risk(risk));
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(5.1)]
+    [InlineData(double.NaN)]
+    public void Guard_factor_out_of_range_is_refused(double factor) =>
+        Assert.Throws<ArgumentException>(() => DecisionRule.GuardFactor(factor));
+}
