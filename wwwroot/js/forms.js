@@ -62,14 +62,14 @@ function failed(event, why) {
   });
 }
 
-/** Where the focus was: the list it was in and how far down. */
+/** Where the focus was: the capture it was in, or the list and how far down. */
 function placeOf(element, sender) {
   const list = element?.closest?.("[data-list]");
-  const tool = sender?.closest?.("details.tool-box");
   return {
+    item: element?.closest?.("#captures > li")?.id,
     list: list?.id,
     index: list ? [...list.querySelectorAll("[data-step]")].findIndex((step) => step.contains(element)) : -1,
-    tool: tool?.id,
+    tool: sender?.closest?.("details.tool-box")?.id,
     isLink: sender?.matches?.("a"),
     opens: sender?.dataset?.opens,
   };
@@ -115,21 +115,25 @@ function answered(tool) {
   }
 }
 
-/** The element that had the focus is gone: go to what took its place, else to the heading of its list. */
+/** The element that had the focus is gone: go to what waits next in the same capture, or to what took its place in
+    its list; else to a heading. Never to Drop, which a second press would then set off. */
 function stayNear() {
+  const waiting = pressed?.item && document.getElementById(pressed.item)?.querySelector(".card button.main");
   const list = pressed?.list && document.getElementById(pressed.list);
   const steps = list ? [...list.querySelectorAll("[data-step]")] : [];
   const next = steps[Math.min(pressed?.index ?? 0, steps.length - 1)];
-  focus(next?.querySelector("button, a[href], input") ?? document.getElementById(`${pressed?.list}-title`) ?? document.getElementById("check-title"));
+  const heading = pressed?.item ? "captures-title" : `${pressed?.list}-title`;
+  focus(waiting ?? next?.querySelector("button") ?? document.getElementById(heading) ?? document.getElementById("check-title"));
 }
 
 function focus(element) {
-  element?.focus({ preventScroll: false });
+  element?.focus();
 }
 
 function focusFirstField(tool) {
   const field = tool.querySelector("[data-first]") ?? tool.querySelector("input:not([type=hidden], [type=radio]), select, textarea");
-  field?.focus();
+  // The panel stays in view by itself; the page behind it need not move.
+  field?.focus({ preventScroll: true });
   field?.select?.();
 }
 
