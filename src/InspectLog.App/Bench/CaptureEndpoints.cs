@@ -13,12 +13,16 @@ public static class CaptureEndpoints
     /// <summary>Photos taken at once; more are sent in a second go.</summary>
     private const int MostPhotos = 12;
 
+    /// <summary>Room to receive a recording that is somewhat too long, so that its sender gets a sentence about it and
+    /// not a broken connection.</summary>
+    private const long LargestRecordingReceived = 2 * WavFile.LargestFile;
+
     public static void MapCaptures(this IEndpointRouteBuilder app)
     {
         var bench = app.MapGroup(BenchEndpoints.Base);
         bench.MapPost("/recordings", Recording)
             .WithName("keep-recording")
-            .WithMetadata(new RequestSizeLimit(WavFile.LargestFile));
+            .WithMetadata(new RequestSizeLimit(LargestRecordingReceived));
         bench.MapPost("/photos", Photos)
             .WithName("keep-photos")
             .WithMetadata(new RequestSizeLimit((long)MostPhotos * PhotoIntake.LargestFile));
