@@ -148,6 +148,21 @@ public class DistributionsTests
         Close.ToDigits(2, before, 7);
     }
 
+    [Theory]
+    [InlineData(0.01)]
+    [InlineData(0.5)]
+    [InlineData(0.9)]
+    [InlineData(0.999)]
+    [InlineData(0.999999999)]
+    public void Student_factor_covers_what_it_says_at_any_coverage(double coverage)
+    {
+        for (var nu = 1.0; nu < 1000; nu *= 1.07)
+        {
+            Close.ToDigits(
+                1 - coverage, StudentDistribution.BothTails(StudentDistribution.Factor(coverage, nu), nu), 10);
+        }
+    }
+
     [Fact]
     public void Coverage_factor_for_infinite_degrees_of_freedom_is_two_exactly() =>
         Assert.Equal(2, Coverage.Factor(double.PositiveInfinity));

@@ -55,8 +55,8 @@ public static class StudentDistribution
         return z + ((g1 + ((g2 + ((g3 + (g4 / nu)) / nu)) / nu)) / nu);
     }
 
-    // Newton's method on the logarithm of the tails against the logarithm of t. That curve is concave and falls, so
-    // after the first step the iterates come down on the root from above and cannot run away, however heavy the tails.
+    // Halley's method on the logarithm of the tails against the logarithm of t. That curve is concave and falls, and near
+    // straight where tails are heavy, so the iterates cannot run away; the error goes with the cube of the step before.
     private static double Solve(double bothTails, double start, double nu)
     {
         var logDensityScale = SpecialFunctions.GammaLn((nu + 1) / 2) - SpecialFunctions.GammaLn(nu / 2)
@@ -66,11 +66,13 @@ public static class StudentDistribution
         {
             var tails = BothTails(t, nu);
             var density = Math.Exp(logDensityScale - ((nu + 1) / 2 * Math.Log(1 + (t * t / nu))));
-            var change = Math.Log(tails / bothTails) * tails / (2 * density * t);
+            var value = Math.Log(tails / bothTails);
+            var slope = -2 * density * t / tails;
+            var curvature = slope * (1 - ((nu + 1) * t * t / (nu + (t * t))) - slope);
+            var change = -2 * value * slope / ((2 * slope * slope) - (value * curvature));
             t *= Math.Exp(change);
-            if (Math.Abs(change) < 1e-9)
+            if (Math.Abs(change) < 1e-5)
             {
-                // The error falls with the square of the step, so what is left is far below the last digit.
                 break;
             }
         }
