@@ -24,7 +24,7 @@ public sealed class FaultTests : IDisposable
         for (var failAt = 1; failAt <= acts; failAt++)
         {
             using var folder = new TempFolder();
-            var kept = RunUntilRefused(folder.Path, new FaultyDisk(failAt, error, written));
+            var kept = RunUntilRefused(folder.Path, new FaultyDisk().Arm(failAt, error, written));
 
             using var again = Garage.Open(folder.Path, Some.Clock());
 
@@ -45,7 +45,7 @@ public sealed class FaultTests : IDisposable
         using var garage = Garage.Open(_folder.Path, Some.Clock(), disk);
         var id = garage.AddVehicle(Some.Technician, Some.Vehicle());
         var before = garage.FindVehicle(id);
-        disk.FailAt = disk.Acts + 2; // the write works, the sync does not
+        disk.Arm(2); // the write works, the sync does not
 
         var refusal = Assert.Throws<JournalReadOnlyException>(() => garage.Note(id, "unsynced"));
 
@@ -63,12 +63,12 @@ public sealed class FaultTests : IDisposable
     [Fact]
     public void Full_disk_is_called_that_and_the_half_written_line_is_set_aside_at_the_next_start()
     {
-        var disk = new FaultyDisk(error: FaultyDisk.NoSpace);
+        var disk = new FaultyDisk();
         string id;
         using (var garage = Garage.Open(_folder.Path, Some.Clock(), disk))
         {
             id = garage.AddVehicle(Some.Technician, Some.Vehicle());
-            disk.FailAt = disk.Acts + 1;
+            disk.Arm(1, FaultyDisk.NoSpace);
             var refusal = Assert.Throws<JournalReadOnlyException>(() => garage.Note(id, "no room"));
             Assert.StartsWith("The disk is full.", refusal.Message, StringComparison.Ordinal);
         }
@@ -97,7 +97,7 @@ public sealed class FaultTests : IDisposable
             // Counts the acts before the journals are read.
         }
 
-        using (var garage = Garage.Open(_folder.Path, Some.Clock(), new FaultyDisk(opening.Acts + 1, FaultyDisk.NoSpace)))
+        using (var garage = Garage.Open(_folder.Path, Some.Clock(), new FaultyDisk().Arm(opening.Acts + 1, FaultyDisk.NoSpace)))
         {
             Assert.True(Assert.Single(garage.Problems).ReadOnly);
             Assert.Equal("Marigold", garage.FindVehicle(id)!.Name);

@@ -4,27 +4,34 @@ using Microsoft.Win32.SafeHandles;
 namespace InspectLog.Journal.Tests.Support;
 
 /// <summary>A disk that fails at one chosen act and works otherwise.</summary>
-/// <param name="failAt">Number of the act that fails, from 1; 0 for none.</param>
-/// <param name="error">The error number of the system.</param>
-/// <param name="written">How much of a write that fails reaches the file, 0 to 1.</param>
-internal sealed class FaultyDisk(int failAt = 0, int error = FaultyDisk.InputOutputError, double written = 0.5) : IDurable
+internal sealed class FaultyDisk : IDurable
 {
     public const int InputOutputError = 5; // EIO
     public const int NoSpace = 28; // ENOSPC
 
     private readonly Durable _real = new();
+    private int _failAt;
+    private int _error;
+    private double _written;
 
     /// <summary>How many acts there were.</summary>
     public int Acts { get; private set; }
 
-    /// <summary>Number of the act that fails.</summary>
-    public int FailAt { get; set; } = failAt;
+    /// <summary>Makes an act to come fail.</summary>
+    /// <param name="act">Which: 1 for the next one.</param>
+    /// <param name="error">The error number of the system.</param>
+    /// <param name="written">How much of a write reaches the file before it fails, 0 to 1.</param>
+    public FaultyDisk Arm(int act, int error = InputOutputError, double written = 0.5)
+    {
+        (_failAt, _error, _written) = (Acts + act, error, written);
+        return this;
+    }
 
     public void Write(SafeFileHandle file, ReadOnlySpan<byte> bytes, long at)
     {
-        if (++Acts == FailAt)
+        if (++Acts == _failAt)
         {
-            _real.Write(file, bytes[..(int)(bytes.Length * written)], at);
+            _real.Write(file, bytes[..(int)(bytes.Length * _written)], at);
             throw Failure("write");
         }
 
@@ -37,7 +44,7 @@ internal sealed class FaultyDisk(int failAt = 0, int error = FaultyDisk.InputOut
 
     private void Act(Action act)
     {
-        if (++Acts == FailAt)
+        if (++Acts == _failAt)
         {
             throw Failure("fsync");
         }
@@ -45,5 +52,5 @@ internal sealed class FaultyDisk(int failAt = 0, int error = FaultyDisk.InputOut
         act();
     }
 
-    private IOException Failure(string act) => new($"{act}: made to fail", error);
+    private IOException Failure(string act) => new($"{act}: made to fail", _error);
 }
