@@ -40,7 +40,10 @@ public sealed class Garage : IDisposable
         {
             var journal = OpenVehicle(id);
             recovery.Recover(journal, id, journal.Now.State.Name, vehicleId: id);
-            _vehicles[id] = journal;
+            if (recovery.HoldsAnything(journal, id))
+            {
+                _vehicles[id] = journal;
+            }
         }
 
         _index = new GarageIndex(folder.Index, JournalsForIndex);
@@ -153,10 +156,15 @@ public sealed class Garage : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        _workshop.Close();
+        lock (_adding)
+        {
+            _latch.Close();
+        }
+
+        _workshop.WaitForAppend();
         foreach (var journal in _vehicles.Values)
         {
-            journal.Close();
+            journal.WaitForAppend();
         }
 
         _index.Dispose();
@@ -179,8 +187,8 @@ public sealed class Garage : IDisposable
         .Order(StringComparer.Ordinal);
 
     private IEnumerable<IndexedJournal> JournalsForIndex() => _vehicles.Values
-        .Select(journal => new IndexedJournal(journal.Now.State, journal.Now.Entries))
-        .Where(journal => journal.Entries.Count > 0);
+        .Select(journal => journal.Now)
+        .Select(now => new IndexedJournal(now.State, now.Entries));
 
     /// <summary>Makes a vehicle's folder whole under another name, so that it appears with its first entries on disk
     /// or not at all.</summary>

@@ -14,8 +14,8 @@ internal sealed class OpenJournal<TState>
     private readonly JournalFile _file;
     private readonly Func<TState, JournalEntry, TState> _apply;
     private readonly TimeProvider _time;
+    private readonly int _soundBytes;
     private volatile Snapshot _now;
-    private volatile bool _closed;
 
     /// <summary>Reads a journal.</summary>
     /// <param name="file">Its file; may not exist yet.</param>
@@ -29,7 +29,7 @@ internal sealed class OpenJournal<TState>
         _time = time;
         var scan = JournalScan.Of(file.Read());
         Broken = scan.Broken;
-        SoundBytes = scan.SoundBytes;
+        _soundBytes = scan.SoundBytes;
         _now = new(scan.Entries.Aggregate(before, apply), scan.Entries);
     }
 
@@ -39,9 +39,6 @@ internal sealed class OpenJournal<TState>
     /// <summary>The first line that could not be read; what follows it is not in <see cref="Now"/>.</summary>
     public BrokenLine? Broken { get; private set; }
 
-    /// <summary>Length of the part that could be read.</summary>
-    public int SoundBytes { get; }
-
     /// <summary>Appends the entries a function decides on, and calls another when they are on disk.</summary>
     /// <exception cref="JournalReadOnlyException">Nothing can be written.</exception>
     public TState Append(
@@ -49,7 +46,6 @@ internal sealed class OpenJournal<TState>
     {
         lock (_appending)
         {
-            ObjectDisposedException.ThrowIf(_closed, typeof(Garage));
             ThrowIfDamaged();
             var bodies = decide(_now.State);
             if (bodies.Count > 0)
@@ -69,18 +65,17 @@ internal sealed class OpenJournal<TState>
     /// <exception cref="JournalReadOnlyException">They could not be set aside.</exception>
     public void SetTailAside(string into)
     {
-        var bytes = new FileInfo(_file.Path).Length - SoundBytes;
-        _file.SetAside(SoundBytes, into);
+        var bytes = _file.SetAside(_soundBytes, into);
         Broken = null;
         Append(JournalEntry.Program, _ => [new TailSetAside(Path.GetFileName(into), bytes)], (_, _) => { });
     }
 
-    /// <summary>Waits for an append under way and lets no other begin.</summary>
-    public void Close()
+    /// <summary>Returns when no append is under way.</summary>
+    public void WaitForAppend()
     {
         lock (_appending)
         {
-            _closed = true;
+            // Nothing to do but to have waited.
         }
     }
 

@@ -176,6 +176,12 @@ public sealed class GarageTests : IDisposable
         garage.Dispose();
 
         Assert.Throws<ObjectDisposedException>(() => garage.Note(id, "too late"));
+        Assert.Throws<ObjectDisposedException>(() => garage.AddVehicle(Some.Technician, Some.Vehicle("Otter")));
+        Assert.Throws<ObjectDisposedException>(() => garage.Media.Keep("late"u8, "audio/wav"));
+        Assert.Throws<ObjectDisposedException>(garage.Vehicles);
+        Assert.Throws<ObjectDisposedException>(garage.RebuildIndex);
+        using var again = Garage.Open(_folder.Path, Some.Clock());
+        Assert.Single(again.Vehicles());
     }
 
     [Fact]

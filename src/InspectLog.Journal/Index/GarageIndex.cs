@@ -1,20 +1,20 @@
 using InspectLog.Journal.Record;
 using InspectLog.Journal.State;
-using LiteDB;
 
 namespace InspectLog.Journal.Index;
 
 /// <summary>Lists, search and the work queue, kept in a LiteDB file that can be deleted at any time.</summary>
 /// <remarks>LiteDB 5.0.21 does not sync its commits and keeps no checksum of them, so the file is trusted only when it
 /// was closed in good order and stands exactly where the journals stand; otherwise it is made again. All use of it is
-/// one at a time, which its concurrent readers and writers need to be safe.</remarks>
+/// one at a time, which its concurrent readers and writers need to be safe. It has nothing that is not in the journals,
+/// so whatever goes wrong with it must not stop the work: then it is made again in memory.</remarks>
 internal sealed class GarageIndex : IDisposable
 {
     private readonly Lock _gate = new();
     private readonly string _path;
     private readonly Func<IEnumerable<IndexedJournal>> _journals;
-    private LiteDatabase _database;
-    private IndexDocuments _documents;
+    private IndexDatabase _database;
+    private bool _closed;
 
     /// <summary>Opens the index, and makes it again when it is not that of the journals.</summary>
     /// <param name="path">Its file.</param>
@@ -23,7 +23,7 @@ internal sealed class GarageIndex : IDisposable
     {
         _path = path;
         _journals = journals;
-        (_database, _documents) = OpenTrusted() ?? Make();
+        _database = OpenTrusted() ?? Make();
     }
 
     /// <summary>What is wrong with the index; null when all is well.</summary>
@@ -33,60 +33,57 @@ internal sealed class GarageIndex : IDisposable
     /// line's end looks sound by itself; this is the one place where it shows.</summary>
     public IReadOnlyList<GarageProblem> Lost { get; private set; } = [];
 
-    private string LogPath => Path.ChangeExtension(_path, null) + "-log" + Path.GetExtension(_path);
-
     /// <summary>Deletes the index and makes it again from the journals.</summary>
     public void Rebuild()
     {
         lock (_gate)
         {
-            MakeAgain();
+            ObjectDisposedException.ThrowIf(_closed, typeof(Garage));
+            Abandon(_database);
+            _database = Make();
         }
     }
 
     /// <summary>Brings new entries of a journal in.</summary>
-    public void Add(VehicleState state, IReadOnlyList<JournalEntry> entries) => Use(documents =>
+    public void Add(VehicleState state, IReadOnlyList<JournalEntry> entries) => Use(index =>
     {
-        _database.BeginTrans();
-        IndexWriter.Write(documents, state, entries);
-        return _database.Commit();
+        index.Add(state, entries);
+        return true;
     });
 
     /// <summary>All vehicles, those last worked on first.</summary>
-    public IReadOnlyList<VehicleSummary> Vehicles() => Use<IReadOnlyList<VehicleSummary>>(documents =>
+    public IReadOnlyList<VehicleSummary> Vehicles() => Use<IReadOnlyList<VehicleSummary>>(index =>
     [
-        .. documents.Vehicles.FindAll()
-            .Select(v => new VehicleSummary(v.Id, v.Name, v.Description, v.Picture, v.LastChanged))
-            .OrderByDescending(v => v.LastChanged).ThenBy(v => v.Id, StringComparer.Ordinal),
+        .. index.Vehicles.FindAll()
+            .OrderByDescending(row => row.LastChanged).ThenBy(row => row.Id, StringComparer.Ordinal)
+            .Select(row => new VehicleSummary(row.Id, row.Name, row.Description, row.Picture, row.LastChanged)),
     ]);
 
     /// <summary>Recordings that have no transcript yet, oldest first.</summary>
-    public IReadOnlyList<WaitingRecording> Waiting() => Use<IReadOnlyList<WaitingRecording>>(documents =>
+    public IReadOnlyList<WaitingRecording> Waiting() => Use<IReadOnlyList<WaitingRecording>>(index =>
     [
-        .. documents.Waiting.FindAll()
-            .Select(w => new WaitingRecording(w.Vehicle, w.Recording, w.Inspection, w.Kept))
-            .OrderBy(w => w.Kept).ThenBy(w => w.Recording).ThenBy(w => w.VehicleId, StringComparer.Ordinal),
+        .. index.Waiting.FindAll()
+            .OrderBy(row => row.Kept).ThenBy(row => row.Vehicle, StringComparer.Ordinal).ThenBy(row => row.Recording)
+            .Select(row => new WaitingRecording(row.Vehicle, row.Recording, row.Inspection, row.Kept)),
     ]);
 
     /// <summary>Entries that hold every one of some words, or words that begin so; newest first.</summary>
     public IReadOnlyList<SearchHit> Search(string words, int atMost)
     {
         var wanted = Words.Of(words);
-        return wanted.Count == 0 ? [] : Use<IReadOnlyList<SearchHit>>(documents =>
+        return wanted.Count == 0 ? [] : Use<IReadOnlyList<SearchHit>>(index =>
         {
-            var names = documents.Vehicles.FindAll().ToDictionary(vehicle => vehicle.Id, vehicle => vehicle.Name);
-            var query = documents.Texts.Query();
-            foreach (var word in wanted)
-            {
-                query = query.Where("$.Words[*] ANY LIKE @0", word + "%");
-            }
-
+            var names = index.Vehicles.FindAll().ToDictionary(row => row.Id, row => row.Name);
+            var found = wanted.Aggregate(index.Texts.Query(), (query, word) => query.Where("$.Words[*] ANY LIKE @0", word + "%"));
             return
             [
-                .. query.ToEnumerable()
-                    .OrderByDescending(text => text.Time).ThenByDescending(text => text.Sequence).ThenBy(text => text.Vehicle, StringComparer.Ordinal)
+                .. found.ToEnumerable()
+                    .OrderByDescending(row => row.Time)
+                    .ThenBy(row => row.Vehicle, StringComparer.Ordinal)
+                    .ThenByDescending(row => row.Sequence)
                     .Take(atMost)
-                    .Select(t => new SearchHit(t.Vehicle, names[t.Vehicle], t.Inspection, t.Sequence, t.Time, t.Text)),
+                    .Select(row => new SearchHit(
+                        row.Vehicle, names[row.Vehicle], row.Inspection, row.Sequence, row.Time, row.Text)),
             ];
         });
     }
@@ -96,55 +93,91 @@ internal sealed class GarageIndex : IDisposable
     {
         lock (_gate)
         {
+            _closed = true;
             _database.Dispose();
         }
     }
 
-    /// <summary>Uses the index, and makes it again should it fail. It has nothing that is not in the journals, so
-    /// whatever went wrong with it must not stop the work.</summary>
-    private T Use<T>(Func<IndexDocuments, T> use)
+    private T Use<T>(Func<IndexDatabase, T> use)
     {
         lock (_gate)
         {
+            ObjectDisposedException.ThrowIf(_closed, typeof(Garage));
             try
             {
-                return use(_documents);
+                return use(_database);
             }
-            catch (Exception problem) when (problem is LiteException or IOException or InvalidOperationException)
+            catch (Exception problem) // a damaged LiteDB file fails in many ways
             {
-                MakeAgain();
-                return use(_documents);
+                Abandon(_database);
+                _database = MakeInMemory(problem);
+                return use(_database);
             }
         }
     }
 
-    private (LiteDatabase, IndexDocuments)? OpenTrusted()
+    private IndexDatabase? OpenTrusted()
     {
-        if (!File.Exists(_path) || File.Exists(LogPath))
+        if (!IndexDatabase.WasClosed(_path))
         {
             return null;
         }
 
-        LiteDatabase? database = null;
+        IndexDatabase? database = null;
         try
         {
-            database = new LiteDatabase(Connection(), OwnMapper());
-            var documents = new IndexDocuments(database);
-            var stood = documents.Positions.FindAll().ToArray();
+            database = IndexDatabase.InFile(_path);
+            var stood = database.Positions.FindAll().ToArray();
             var journals = _journals().ToDictionary(journal => journal.State.Id);
             Lost = [.. stood.Where(row => !HoldsStill(journals, row)).Select(LostProblem)];
             if (stood.Length == journals.Count && stood.All(row => StandsAt(journals, row)))
             {
-                return (database, documents);
+                return database;
             }
         }
-        catch (Exception problem) when (problem is LiteException or IOException or InvalidOperationException)
+        catch (Exception)
         {
-            // It is of no use, and is made again below.
+            // It is of no use, whatever it is.
         }
 
-        database?.Dispose();
+        Abandon(database);
         return null;
+    }
+
+    private IndexDatabase Make()
+    {
+        IndexDatabase? database = null;
+        try
+        {
+            IndexDatabase.Delete(_path);
+            database = IndexDatabase.InFile(_path);
+            Fill(database);
+            Problem = null;
+            return database;
+        }
+        catch (Exception problem)
+        {
+            Abandon(database);
+            return MakeInMemory(problem);
+        }
+    }
+
+    private IndexDatabase MakeInMemory(Exception problem)
+    {
+        Problem = new GarageProblem(ReadOnly: false,
+            $"The file of lists and search failed ({problem.Message}). They work from memory until the next start. "
+            + "Nothing in the journals is lost.");
+        var database = IndexDatabase.InMemory();
+        Fill(database);
+        return database;
+    }
+
+    private void Fill(IndexDatabase database)
+    {
+        foreach (var journal in _journals())
+        {
+            database.Add(journal.State, journal.Entries);
+        }
     }
 
     private static bool HoldsStill(Dictionary<string, IndexedJournal> journals, PositionRow row) =>
@@ -160,73 +193,23 @@ internal sealed class GarageIndex : IDisposable
         VehicleId = row.Id,
     };
 
-    private void MakeAgain()
-    {
-        Quietly(_database.Dispose);
-        (_database, _documents) = Make();
-    }
-
-    private (LiteDatabase, IndexDocuments) Make()
-    {
-        LiteDatabase? database = null;
-        try
-        {
-            File.Delete(_path);
-            File.Delete(LogPath);
-            database = new LiteDatabase(Connection(), OwnMapper());
-            var made = (database, Fill(database));
-            Problem = null;
-            return made;
-        }
-        catch (Exception problem) when (problem is LiteException or IOException or UnauthorizedAccessException)
-        {
-            Quietly(() => database?.Dispose());
-            Problem = new GarageProblem(ReadOnly: false,
-                $"The index could not be written ({problem.Message}). Lists and search work from memory until the next "
-                + "start. Nothing in the journals is lost.");
-            var inMemory = new LiteDatabase(new MemoryStream(), OwnMapper());
-            return (inMemory, Fill(inMemory));
-        }
-    }
-
-    private IndexDocuments Fill(LiteDatabase database)
-    {
-        database.UtcDate = true;
-        var documents = new IndexDocuments(database);
-        foreach (var journal in _journals())
-        {
-            database.BeginTrans();
-            IndexWriter.Write(documents, journal.State, journal.Entries);
-            database.Commit();
-        }
-
-        return documents;
-    }
-
-    private ConnectionString Connection() => new()
-    {
-        Filename = _path, Connection = ConnectionType.Direct, Collation = Collation.Binary,
-    };
-
-    /// <summary>A mapper that keeps text as it is; the default one trims it and drops what is empty.</summary>
-    private static BsonMapper OwnMapper() => new() { TrimWhitespace = false, EmptyStringToNull = false };
-
-    private static void Quietly(Action act)
+    /// <summary>Closes a database that is given up; that it cannot even be closed is no news.</summary>
+    private static void Abandon(IndexDatabase? database)
     {
         try
         {
-            act();
+            database?.Dispose();
         }
-        catch (Exception problem) when (problem is LiteException or IOException or InvalidOperationException)
+        catch (Exception)
         {
-            // The index is being given up.
+            // As said.
         }
     }
 }
 
 /// <summary>A vehicle's journal as the index needs it.</summary>
 /// <param name="State">The vehicle.</param>
-/// <param name="Entries">All its entries.</param>
+/// <param name="Entries">All its entries; never none.</param>
 internal sealed record IndexedJournal(VehicleState State, IReadOnlyList<JournalEntry> Entries)
 {
     /// <summary>The hash of an entry; null when there is none of that sequence.</summary>

@@ -8,18 +8,18 @@ namespace InspectLog.Journal.Index;
 internal static class IndexWriter
 {
     /// <summary>Brings entries of a vehicle's journal in.</summary>
-    /// <param name="documents">The index.</param>
+    /// <param name="index">The index.</param>
     /// <param name="state">The vehicle after the last of them.</param>
     /// <param name="entries">The entries; never none.</param>
-    public static void Write(IndexDocuments documents, VehicleState state, IReadOnlyList<JournalEntry> entries)
+    public static void Write(IndexDatabase index, VehicleState state, IReadOnlyList<JournalEntry> entries)
     {
         foreach (var entry in entries)
         {
-            WriteText(documents, state, entry);
-            WriteWaiting(documents, state.Id, entry);
+            WriteText(index, state, entry);
+            WriteWaiting(index, state.Id, entry);
         }
 
-        documents.Vehicles.Upsert(new VehicleRow
+        index.Vehicles.Upsert(new VehicleRow
         {
             Id = state.Id,
             Name = state.Name,
@@ -27,17 +27,17 @@ internal static class IndexWriter
             Picture = state.Picture?.Sha256,
             LastChanged = entries[^1].Time.UtcDateTime,
         });
-        documents.Positions.Upsert(new PositionRow
+        index.Positions.Upsert(new PositionRow
         {
             Id = state.Id, Sequence = entries[^1].Sequence, Hash = entries[^1].Hash,
         });
     }
 
-    private static void WriteText(IndexDocuments documents, VehicleState state, JournalEntry entry)
+    private static void WriteText(IndexDatabase index, VehicleState state, JournalEntry entry)
     {
         if (SearchText.Of(entry.Body) is { } text)
         {
-            documents.Texts.Upsert(new TextRow
+            index.Texts.Upsert(new TextRow
             {
                 Id = Key(state.Id, entry.Sequence),
                 Vehicle = state.Id,
@@ -50,12 +50,12 @@ internal static class IndexWriter
         }
     }
 
-    private static void WriteWaiting(IndexDocuments documents, string vehicle, JournalEntry entry)
+    private static void WriteWaiting(IndexDatabase index, string vehicle, JournalEntry entry)
     {
         switch (entry.Body)
         {
             case RecordingKept kept:
-                documents.Waiting.Upsert(new WaitingRow
+                index.Waiting.Upsert(new WaitingRow
                 {
                     Id = Key(vehicle, entry.Sequence),
                     Vehicle = vehicle,
@@ -65,10 +65,10 @@ internal static class IndexWriter
                 });
                 break;
             case TranscriptMade made:
-                documents.Waiting.Delete(Key(vehicle, made.Recording));
+                index.Waiting.Delete(Key(vehicle, made.Recording));
                 break;
             case TranscriptFailed failed:
-                documents.Waiting.Delete(Key(vehicle, failed.Recording));
+                index.Waiting.Delete(Key(vehicle, failed.Recording));
                 break;
         }
     }

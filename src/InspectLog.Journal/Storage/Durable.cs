@@ -13,6 +13,20 @@ internal sealed partial class Durable : IDurable
     private const int Interrupted = 4; // EINTR, the same number on Linux and macOS
 
     /// <inheritdoc/>
+    /// <remarks>Only Linux has a way to say so. What is still to be written to the disk stays in memory and is read
+    /// from there.</remarks>
+    public byte[] ReadAfresh(string path)
+    {
+        if (OperatingSystem.IsLinux())
+        {
+            using var file = File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+            _ = Advise(file, 0, 0, DontNeed); // a hint; there is nothing to do where it is not taken
+        }
+
+        return File.ReadAllBytes(path);
+    }
+
+    /// <inheritdoc/>
     public void Write(SafeFileHandle file, ReadOnlySpan<byte> bytes, long at) => RandomAccess.Write(file, bytes, at);
 
     /// <inheritdoc/>
@@ -48,6 +62,8 @@ internal sealed partial class Durable : IDurable
     private const int LinuxReadOnly = 0x80000;
     private const int MacReadOnly = 0x1000000;
 
+    private const int DontNeed = 4; // POSIX_FADV_DONTNEED
+
     private static int Check(Func<int> call, string name)
     {
         while (true)
@@ -68,6 +84,9 @@ internal sealed partial class Durable : IDurable
 
     [LibraryImport("libc", EntryPoint = "fsync", SetLastError = true)]
     private static partial int FSync(SafeFileHandle file);
+
+    [LibraryImport("libc", EntryPoint = "posix_fadvise")]
+    private static partial int Advise(SafeFileHandle file, long from, long length, int advice);
 
     [LibraryImport("libc", EntryPoint = "open", SetLastError = true, StringMarshalling = StringMarshalling.Utf8)]
     private static partial int Open(string path, int flags);

@@ -6,6 +6,10 @@ namespace InspectLog.Journal.Storage;
 /// each of them fail.</summary>
 internal interface IDurable
 {
+    /// <summary>Reads a file as the disk has it, not as the system remembers having been asked to write it. The two
+    /// differ after a sync that failed.</summary>
+    byte[] ReadAfresh(string path);
+
     /// <summary>Writes bytes at a place in a file.</summary>
     /// <exception cref="IOException">They were not all written.</exception>
     void Write(SafeFileHandle file, ReadOnlySpan<byte> bytes, long at);

@@ -13,7 +13,7 @@ internal sealed class JournalFile(string path, IDurable durable, WriteLatch latc
     /// <summary>Reads the whole file; empty when it does not exist.</summary>
     public byte[] Read()
     {
-        var bytes = File.Exists(path) ? File.ReadAllBytes(path) : [];
+        var bytes = File.Exists(path) ? durable.ReadAfresh(path) : [];
         _length = bytes.Length;
         return bytes;
     }
@@ -35,26 +35,33 @@ internal sealed class JournalFile(string path, IDurable durable, WriteLatch latc
     });
 
     /// <summary>Copies what follows the sound part into a file, syncs that, and only then cuts it off.</summary>
+    /// <returns>How many bytes that was.</returns>
     /// <exception cref="JournalReadOnlyException">The bytes could not be set aside; they are still in place.</exception>
-    public void SetAside(long soundBytes, string into) => latch.Guard(() =>
+    public long SetAside(int soundBytes, string into)
     {
-        using (var copy = File.OpenHandle(into, FileMode.CreateNew, FileAccess.Write))
+        var remains = File.ReadAllBytes(path)[soundBytes..];
+        latch.Guard(() =>
         {
-            durable.Write(copy, File.ReadAllBytes(path).AsSpan((int)soundBytes), 0);
-            durable.Sync(copy);
-        }
+            using (var copy = File.OpenHandle(into, FileMode.CreateNew, FileAccess.Write))
+            {
+                durable.Write(copy, remains, 0);
+                durable.Sync(copy);
+            }
 
-        durable.SyncFolder(System.IO.Path.GetDirectoryName(into)!);
-        using var file = Open();
-        RandomAccess.SetLength(file, soundBytes);
-        durable.Sync(file);
-        _length = soundBytes;
-    });
+            durable.SyncFolder(System.IO.Path.GetDirectoryName(into)!);
+            using var file = Open();
+            RandomAccess.SetLength(file, soundBytes);
+            durable.Sync(file);
+            _length = soundBytes;
+        });
+        return remains.Length;
+    }
 
     /// <summary>Opens the file as it was left; a length of its own means that something else has written to it.</summary>
     private SafeFileHandle Open()
     {
-        var file = File.OpenHandle(path, FileMode.OpenOrCreate, FileAccess.Write, FileShare.Read);
+        var mode = _length == 0 ? FileMode.OpenOrCreate : FileMode.Open;
+        var file = File.OpenHandle(path, mode, FileAccess.Write, FileShare.Read);
         var length = RandomAccess.GetLength(file);
         if (length == _length)
         {

@@ -45,6 +45,20 @@ internal sealed class Recovery(DataFolder folder, TimeProvider time)
         }
     }
 
+    /// <summary>Whether a vehicle's journal has an entry to show; reports it when it has none.</summary>
+    public bool HoldsAnything<TState>(OpenJournal<TState> journal, string vehicleId)
+        where TState : class
+    {
+        if (journal.Now.Entries.IsEmpty && journal.Broken is null)
+        {
+            _found.Add(new(ReadOnly: false,
+                $"The folder {folder.Vehicle(vehicleId)} holds no journal, or an empty one. "
+                + "Put the journal back from a copy and start InspectLog again.") { VehicleId = vehicleId });
+        }
+
+        return !journal.Now.Entries.IsEmpty;
+    }
+
     private void SetTailAside<TState>(OpenJournal<TState> journal, string key, string name, string? vehicleId)
         where TState : class
     {

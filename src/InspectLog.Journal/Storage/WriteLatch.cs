@@ -1,21 +1,26 @@
 namespace InspectLog.Journal.Storage;
 
-/// <summary>Closes the whole garage to writing at the first write or sync that fails, until the program is started
-/// again.</summary>
+/// <summary>Closes the whole garage to writing: at the first write or sync that fails, until the program is started
+/// again, and when the garage itself is closed.</summary>
 /// <remarks>Trying again would be wrong: after a failed fsync the system may have dropped the bytes, and the next
-/// fsync succeeds without them. Only reading the disk afresh tells what is there.</remarks>
+/// fsync succeeds without them. Only reading the disk afresh, as the next start does, tells what is there.</remarks>
 internal sealed class WriteLatch
 {
     // ENOSPC and EDQUOT on Linux, EDQUOT on macOS, ERROR_HANDLE_DISK_FULL and ERROR_DISK_FULL on Windows
     private static readonly int[] DiskFull = [28, 122, 69, unchecked((int)0x80070027), unchecked((int)0x80070070)];
 
     private volatile GarageProblem? _problem;
+    private volatile bool _closed;
 
     /// <summary>Why nothing can be written; null when all is well.</summary>
     public GarageProblem? Problem => _problem;
 
+    /// <summary>Lets nothing more be written, because the garage is being closed.</summary>
+    public void Close() => _closed = true;
+
     /// <summary>Does something that has to reach the disk.</summary>
     /// <exception cref="JournalReadOnlyException">It did not, or something before it did not.</exception>
+    /// <exception cref="ObjectDisposedException">The garage was closed.</exception>
     public void Guard(Action write) => Guard(0, _ => write());
 
     /// <summary>Does something with bytes that have to reach the disk.</summary>
@@ -36,9 +41,9 @@ internal sealed class WriteLatch
         }
     }
 
-    /// <summary>Throws when nothing can be written.</summary>
-    public void ThrowIfClosed()
+    private void ThrowIfClosed()
     {
+        ObjectDisposedException.ThrowIf(_closed, typeof(Garage));
         if (_problem is { } problem)
         {
             throw new JournalReadOnlyException(problem.Message);

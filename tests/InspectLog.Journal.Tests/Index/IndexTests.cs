@@ -98,6 +98,29 @@ public sealed class IndexTests : IDisposable
         Assert.Empty(again.Problems);
     }
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Vehicle_whose_journal_is_gone_is_told_of_and_not_begun_anew(bool empty)
+    {
+        using (FilledGarage())
+        {
+            // Closed in good order.
+        }
+
+        var journal = _folder.At("vehicles", "otter", "journal.jsonl");
+        File.Delete(journal);
+        if (empty)
+        {
+            File.WriteAllText(journal, "");
+        }
+
+        using var again = Garage.Open(_folder.Path, Some.Clock());
+        Assert.Contains("holds no journal", Assert.Single(again.Problems).Message, StringComparison.Ordinal);
+        Assert.Null(again.FindVehicle("otter"));
+        Assert.Equal("otter-2", again.AddVehicle(Some.Technician, Some.Vehicle("Otter")));
+    }
+
     [Fact]
     public void Vehicle_that_is_gone_is_noticed()
     {
@@ -131,22 +154,28 @@ public sealed class IndexTests : IDisposable
     }
 
     [Fact]
-    public void Index_that_breaks_at_work_is_made_again_and_nothing_is_refused()
+    public void Index_that_breaks_at_work_is_replaced_by_one_in_memory_and_nothing_is_refused()
     {
-        using var garage = FilledGarage();
-        var before = Everything(garage);
-        using (var file = new FileStream(IndexFile, FileMode.Open, FileAccess.Write, FileShare.ReadWrite))
+        string before;
+        using (var filled = FilledGarage())
         {
-            file.SetLength(100);
+            before = Everything(filled);
         }
 
-        using (var file = new FileStream(LogFile, FileMode.OpenOrCreate, FileAccess.Write, FileShare.ReadWrite))
+        using var garage = Garage.Open(_folder.Path, Some.Clock()); // so that nothing of the file is in LiteDB's cache
+        using (var file = new FileStream(IndexFile, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite))
         {
-            file.SetLength(0);
+            var noise = new byte[file.Length];
+            new Random(1).NextBytes(noise);
+            file.Write(noise);
         }
 
         Assert.Equal(before, Everything(garage));
         garage.Note("otter", "a walrus");
+        Assert.Single(garage.Search("walrus"));
+        Assert.False(Assert.Single(garage.Problems).ReadOnly);
+        garage.RebuildIndex();
+        Assert.Empty(garage.Problems);
         Assert.Single(garage.Search("walrus"));
     }
 

@@ -8,6 +8,8 @@ namespace InspectLog.Journal.Tests.Storage;
 /// <summary>What the operating system really does: locks, failing syncs and full disks.</summary>
 public sealed class OperatingSystemTests : IDisposable
 {
+    private const string Strace = "/usr/bin/strace";
+
     private readonly TempFolder _folder = new();
 
     public void Dispose() => _folder.Dispose();
@@ -36,8 +38,7 @@ public sealed class OperatingSystemTests : IDisposable
     [Fact]
     public async Task Sync_that_the_system_fails_is_not_acknowledged()
     {
-        Assert.SkipUnless(OperatingSystem.IsLinux(), "strace is a Linux program.");
-        Assert.True(File.Exists("/usr/bin/strace"), "This test needs strace: apt-get install strace");
+        NeedsStrace();
         string id;
         using (var garage = Garage.Open(_folder.Path, TimeProvider.System))
         {
@@ -47,7 +48,7 @@ public sealed class OperatingSystemTests : IDisposable
         var journal = _folder.At("vehicles", id, "journal.jsonl");
         var said = await OtherProcess.Run(
             "append-once", _folder.Path,
-            "/usr/bin/strace", "-f", "-o", "/dev/null", "-P", journal, "-e", "trace=fsync", "-e", "inject=fsync:error=EIO");
+            Strace, "-f", "-o", "/dev/null", "-P", journal, "-e", "trace=fsync", "-e", "inject=fsync:error=EIO");
 
         var lines = said.TrimEnd('\n').Split('\n');
         Assert.StartsWith("refused: Writing to the disk failed (fsync: ", lines[0], StringComparison.Ordinal);
@@ -57,6 +58,24 @@ public sealed class OperatingSystemTests : IDisposable
         // The same without the fault, so that the test cannot pass for another reason.
         said = await OtherProcess.Run("append-once", _folder.Path);
         Assert.Matches(@"^kept \d+\nkept \d+\nproblems: 0\n$", said);
+    }
+
+    [Fact]
+    public async Task Journal_is_read_from_the_disk_itself_at_the_start()
+    {
+        NeedsStrace();
+        using (var garage = Garage.Open(_folder.Path, TimeProvider.System))
+        {
+            garage.AddVehicle(Some.Technician, Some.Vehicle());
+        }
+
+        var trace = _folder.At("trace");
+        await OtherProcess.Run(
+            "append-once", _folder.Path,
+            Strace, "-f", "-y", "-o", trace, "-e", "trace=fadvise64");
+
+        var asked = (await File.ReadAllLinesAsync(trace, Cancelled)).Where(line => line.Contains("journal.jsonl", StringComparison.Ordinal));
+        Assert.Contains("POSIX_FADV_DONTNEED) = 0", Assert.Single(asked), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -95,6 +114,12 @@ public sealed class OperatingSystemTests : IDisposable
         using var again = Garage.Open(disk.Path, TimeProvider.System);
         Assert.DoesNotContain(again.Problems, problem => problem.ReadOnly);
         Assert.True(again.Note(id, "room again").NextSequence > notes);
+    }
+
+    private static void NeedsStrace()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "strace is a Linux program.");
+        Assert.True(File.Exists(Strace), "This test needs strace: apt-get install strace");
     }
 
     private static CancellationToken Cancelled => TestContext.Current.CancellationToken;

@@ -27,6 +27,8 @@ internal sealed class FaultyDisk : IDurable
         return this;
     }
 
+    public byte[] ReadAfresh(string path) => _real.ReadAfresh(path);
+
     public void Write(SafeFileHandle file, ReadOnlySpan<byte> bytes, long at)
     {
         if (++Acts == _failAt)

@@ -1,5 +1,3 @@
-using LiteDB;
-
 namespace InspectLog.Journal.Index;
 
 /// <summary>How far a journal has been read into the index.</summary>
@@ -56,25 +54,4 @@ internal sealed record WaitingRow
     public required long Inspection { get; init; }
 
     public required DateTime Kept { get; init; }
-}
-
-/// <summary>The collections of the index, made before anything else happens in it.</summary>
-internal sealed class IndexDocuments
-{
-    public IndexDocuments(LiteDatabase database)
-    {
-        Positions = database.GetCollection<PositionRow>("positions");
-        Vehicles = database.GetCollection<VehicleRow>("vehicles");
-        Texts = database.GetCollection<TextRow>("texts");
-        Waiting = database.GetCollection<WaitingRow>("waiting");
-        Texts.EnsureIndex("words", "$.Words[*]");
-    }
-
-    public ILiteCollection<PositionRow> Positions { get; }
-
-    public ILiteCollection<VehicleRow> Vehicles { get; }
-
-    public ILiteCollection<TextRow> Texts { get; }
-
-    public ILiteCollection<WaitingRow> Waiting { get; }
 }
