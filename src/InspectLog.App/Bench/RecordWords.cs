@@ -50,6 +50,22 @@ public static class RecordWords
     public static string Preview(Conformity conformity) =>
         $"Would be: {conformity.Decision.Words()}, {Printed.Chance(conformity.ProbabilityOfConformity)} that it is within its limits.";
 
+    /// <summary>What would make a doubtful reading clear, best first, two at most: "Take 6 readings in all: ± 0.15 Ω would
+    /// come down to ± 0.08 Ω." Empty where the decision is clear or nothing helps.</summary>
+    public static IReadOnlyList<string> Advice(ReadingDecided reading, Check check)
+    {
+        if (reading is not { Conformity: { Decision: Decision.ConditionalPass or Decision.ConditionalFail } conformity, Limits: { } limits })
+        {
+            return [];
+        }
+
+        var unit = UnitOf(reading, check);
+        string Spread(double expanded) => $"±\u00a0{Printed.UncertainNumbers(0, expanded, unit).Spread}\u00a0{unit.Symbol}";
+        var now = Spread(conformity.ExpandedUncertainty);
+        return [.. Measuring.Advice.For(reading.Reading, LimitsOf(limits), reading.Instrument).Improvements.Take(2)
+            .Select(one => $"{char.ToUpperInvariant(one.Action[0])}{one.Action[1..]}: {now} would come down to {Spread(one.ExpandedUncertainty)}.")];
+    }
+
     /// <summary>What was seen: "chafed", "not chafed".</summary>
     public static string Seen(ObservationMade seen) => seen.Negated ? $"not {seen.Condition}" : seen.Condition;
 
