@@ -7,6 +7,7 @@ public sealed record CylinderValue(int Cylinder, double Value);
 
 /// <summary>How far the cylinders of an engine differ in one measure.</summary>
 /// <param name="Values">The values, by cylinder.</param>
+/// <param name="Unit">Symbol of their unit; empty for a plain number.</param>
 /// <param name="Lowest">The lowest; the first of several.</param>
 /// <param name="Highest">The highest; the first of several.</param>
 /// <param name="Range">Highest less lowest, in the unit of the values.</param>
@@ -14,6 +15,7 @@ public sealed record CylinderValue(int Cylinder, double Value);
 /// <param name="Steps">The working.</param>
 public sealed record CylinderSpread(
     IReadOnlyList<CylinderValue> Values,
+    string Unit,
     CylinderValue Lowest,
     CylinderValue Highest,
     double Range,
@@ -22,7 +24,7 @@ public sealed record CylinderSpread(
 {
     /// <summary>The spread of values measured at several cylinders.</summary>
     /// <param name="values">Two or more, each cylinder once.</param>
-    /// <param name="unit">Symbol of the unit of the values, for the working.</param>
+    /// <param name="unit">Symbol of the unit of the values; empty for a plain number.</param>
     /// <exception cref="ArgumentException">There are fewer than two values, one is no number, or a cylinder is given
     /// twice.</exception>
     public static CylinderSpread Of(IReadOnlyList<CylinderValue> values, string unit)
@@ -41,7 +43,7 @@ public sealed record CylinderSpread(
             steps.Add(new("lowest ÷ highest", [from, to], new("Lowest as a share of the highest", 100 * part, "%")));
         }
 
-        return new CylinderSpread(byCylinder, lowest, highest, range.Value, share, steps);
+        return new CylinderSpread(byCylinder, unit, lowest, highest, range.Value, share, steps);
     }
 
     /// <summary>Whether the lowest is high enough for a rule; null where there is no share to judge.</summary>

@@ -1,3 +1,5 @@
+using InspectLog.Measuring;
+
 namespace InspectLog.Checks.Derived;
 
 /// <summary>A plug lead as measured.</summary>
@@ -117,8 +119,8 @@ public static class LeadSet
     private static double? TimesTheOthers(Lead lead, IReadOnlyList<Lead> all, List<Step> steps)
     {
         var others = all.Where(other => other != lead && other.Length is not null)
-            .Select(other => other.Resistance / other.Length!.Value).Order().ToList();
-        if (lead.Length is not { } length || others.Count < FewestOthers || Median(others) is not (> 0 and var median))
+            .Select(other => other.Resistance / other.Length!.Value).ToList();
+        if (lead.Length is not { } length || others.Count < FewestOthers || Outliers.Median(others) is not (> 0 and var median))
         {
             return null;
         }
@@ -129,7 +131,4 @@ public static class LeadSet
             new("Times the others", times, "")));
         return times;
     }
-
-    private static double Median(List<double> sorted) =>
-        (sorted[(sorted.Count - 1) / 2] + sorted[sorted.Count / 2]) / 2;
 }

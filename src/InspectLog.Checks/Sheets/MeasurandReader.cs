@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using InspectLog.Measuring;
 
 namespace InspectLog.Checks.Sheets;
@@ -5,11 +6,13 @@ namespace InspectLog.Checks.Sheets;
 /// <summary>Reads what a check measures from a sheet file.</summary>
 internal static class MeasurandReader
 {
+    private static readonly FrozenDictionary<string, QuantityKind> KindOf =
+        Enum.GetValues<QuantityKind>().ToFrozenDictionary(Kinds.Noun, StringComparer.Ordinal);
+
     public static Measurand Read(SheetNode node)
     {
         node.Object("kind", "displayUnit", "limits", "nominal", "limitSource", "plausible", "gauge");
-        var kind = Enum.Parse<QuantityKind>(
-            node["kind"].Word("resistance", "voltage", "length", "angle"), ignoreCase: true);
+        var kind = KindOf[node["kind"].Word([.. KindOf.Keys])];
         var measurand = new Measurand(
             kind,
             DisplayUnit(node["displayUnit"], kind),

@@ -1,4 +1,5 @@
 using System.Text;
+using InspectLog.Measuring;
 
 namespace InspectLog.Checks.Tests.Sheets;
 
@@ -145,17 +146,15 @@ public class CheckSheetFileTests
         Assert.Equal(15, CheckSheetFile.Parse(marked).Checks.Count);
     }
 
-    [Theory]
-    [InlineData("resistance")]
-    [InlineData("voltage")]
-    [InlineData("length")]
-    [InlineData("angle")]
-    public void Schema_and_loader_know_the_same_units(string kind)
-    {
-        var units = Enum.Parse<Measuring.QuantityKind>(kind, ignoreCase: true);
+    public static TheoryData<QuantityKind> EveryKind => [.. Enum.GetValues<QuantityKind>()];
 
-        Assert.Equal(
-            Measuring.Units.Of(units).Select(unit => unit.Symbol).ToHashSet(),
-            SheetFiles.SchemaUnits(kind).ToHashSet());
+    [Theory]
+    [MemberData(nameof(EveryKind))]
+    public void Schema_knows_the_units_of_every_kind_and_names_the_base_unit_first(QuantityKind kind)
+    {
+        var inSchema = SheetFiles.SchemaUnits(Kinds.Noun(kind)).ToList();
+
+        Assert.Equal(Units.Of(kind).Select(unit => unit.Symbol).Order(), inSchema.Order());
+        Assert.Equal(Units.BaseOf(kind).Symbol, inSchema[0]);
     }
 }
