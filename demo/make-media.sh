@@ -2,7 +2,7 @@
 # Makes the recordings and photos of the demo garage anew from garage.json and scenes/.
 #
 #   demo/make-media.sh recordings   voices only (seconds)
-#   demo/make-media.sh photos       pictures only (an hour on two cores)
+#   demo/make-media.sh photos       pictures only (half an hour)
 #   demo/make-media.sh              both
 #
 # The results are committed, so nobody needs to run this to build, test or use the program.
@@ -47,7 +47,7 @@ make_photos() {
   for scene in scenes/*.pov; do
     local name
     name=$(basename "$scene" .pov)
-    povray "+I$scene" +Lscenes "+O$work/$name.png" +W1120 +H840 +A0.3 +R2 -D > "$work/$name.log" 2>&1 ||
+    povray "+I$scene" +Lscenes "+O$work/$name.png" +W1120 +H840 +A0.3 +R2 +WT1 -D > "$work/$name.log" 2>&1 ||
       { tail -20 "$work/$name.log" >&2; exit 1; }
     develop "$work/$name.png" "photos/$name.jpg"
     echo "photos/$name.jpg"
