@@ -53,6 +53,19 @@ public class ConformityPropertyTests
             });
 
     [Fact]
+    public void Decision_of_a_real_meter_gets_no_better_as_the_value_moves_outward() =>
+        Gen.Select(Gen.Double[0, 50], Gen.Double[0.1, 50], Gen.Double[0, 2], Gen.Double[0, 2], Gen.Double[0, 5], Gen.Bool)
+            .Sample((lower, width, from, further, percent, up) =>
+            {
+                var limits = Limits.Of(lower, lower + width);
+                var middle = lower + (width / 2);
+                return Decided(from + further) >= Decided(from);
+
+                Decision Decided(double outward) => ConformityRule.Decide(
+                    Some.Reading([middle + ((up ? 1 : -1) * outward * width)], percent, 2, 0.01), limits).Decision;
+            });
+
+    [Fact]
     public void Mirror_image_is_decided_alike() =>
         Gen.Select(SomeReading, SomeLimits).Sample((reading, limits) =>
         {
