@@ -55,9 +55,8 @@ public sealed record DecisionRule
 
         return new(
             Named(GuardFactorId, factor), factor, null, false,
-            string.Create(CultureInfo.InvariantCulture,
-                $"Guard-banded acceptance (JCGM 106:2012): pass where the value is within the limits by at least {factor} "
-                + $"times the expanded uncertainty (95.45 %), otherwise fail."));
+            $"Guard-banded acceptance (JCGM 106:2012): pass where the value is within the limits by at least {Text(factor)} "
+            + "times the expanded uncertainty (95.45 %), otherwise fail.");
     }
 
     /// <summary>Pass only where the probability of conformity is high enough, otherwise fail (JCGM 106:2012, 8.3;
@@ -73,9 +72,8 @@ public sealed record DecisionRule
 
         return new(
             Named(RiskId, risk), null, risk, false,
-            string.Create(CultureInfo.InvariantCulture,
-                $"Guard-banded acceptance (JCGM 106:2012): pass where the probability that the value is outside the limits "
-                + $"is at most {(decimal)risk * 100:0.####} %, otherwise fail."));
+            "Guard-banded acceptance (JCGM 106:2012): pass where the probability that the value is outside the limits "
+            + $"is at most {Text((double)((decimal)risk * 100))} %, otherwise fail.");
     }
 
     /// <summary>Finds a rule by its <see cref="Id"/>; null where it is none.</summary>
@@ -118,8 +116,9 @@ public sealed record DecisionRule
 
     private double GuardBand(in Estimate estimate) => _guardFactor.GetValueOrDefault() * estimate.ExpandedUncertainty;
 
-    private static string Named(string prefix, double number) =>
-        prefix + number.ToString("R", CultureInfo.InvariantCulture);
+    private static string Named(string prefix, double number) => prefix + Text(number);
+
+    private static string Text(double number) => number.ToString("R", CultureInfo.InvariantCulture);
 
     private static double? Number(string id, string prefix) =>
         id.StartsWith(prefix, StringComparison.Ordinal)
