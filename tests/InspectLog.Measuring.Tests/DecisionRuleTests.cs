@@ -52,6 +52,16 @@ public class DecisionRuleTests
         Assert.Null(zone?.Upper);
     }
 
+    // JCGM 106:2012, 8.3.2 example: a speed limit of 100 km/h, u of 2 %; a charge needs 99.9 %, which begins at 107 km/h.
+    [Fact]
+    public void Speed_at_which_a_limit_is_surely_passed_agrees_with_JCGM_106()
+    {
+        var fastest = 100 / (1 - (-NormalDistribution.Quantile(0.001) * 0.02));
+
+        Close.ToDecimals(106.59, fastest, 2);
+        Close.ToDigits(0.999, Estimate.Of(Some.With(fastest, 0.02 * fastest)).ShareWithin(Limits.Of(100, null)), 9);
+    }
+
     // ILAC-G8:09/2019, Table 1 (M): w = 3U below 1 ppm, 1.5U below 0.16 %, U below 2.5 %, 0.83U below 5 %, 0 up to 50 %.
     [Theory]
     [InlineData(0.5, 0.15866)]

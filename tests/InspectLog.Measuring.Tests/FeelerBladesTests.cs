@@ -59,6 +59,16 @@ public class FeelerBladesTests
         Close.ToDecimals(1.8351, trapezoid.HalfWidthOf(0.95) / trapezoid.StandardDeviation, 4);
     }
 
+    // EA-4/02 S9 (M): a voltmeter's step of ±0.05 V and a source's ±0.011 V, both rectangular: U = 0.05 V at 95 %.
+    [Fact]
+    public void Two_boxes_agree_with_EA_4_02()
+    {
+        var trapezoid = Trapezoid.OfBoxes(0.05, 0.011);
+
+        Close.ToDecimals(0.05, trapezoid.HalfWidthOf(0.95), 2);
+        Close.ToDecimals(0.030, double.Hypot(trapezoid.StandardDeviation, 0.001), 3);
+    }
+
     [Theory]
     [InlineData(1, 0)]
     [InlineData(1, 0.4)]
