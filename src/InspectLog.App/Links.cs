@@ -25,6 +25,9 @@ public static class Links
 
     public static string Close(string vehicleId, long number) => $"{Inspection(vehicleId, number)}/close";
 
+    public static string Working(string vehicleId, long number, string kind) =>
+        $"{Inspection(vehicleId, number)}/workings/{kind}";
+
     public static string Journal(string vehicleId) => $"/vehicles/{vehicleId}/journal";
 
     public static string Describe(string vehicleId) => $"/vehicles/{vehicleId}/describe";
