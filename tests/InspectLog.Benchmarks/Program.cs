@@ -3,7 +3,7 @@ using InspectLog.Benchmarks.Measuring;
 
 return args switch
 {
-    ["dictation", .. var rest] => DictationCommand.Run(rest),
+    ["dictation", .. var rest] => await DictationCommand.RunAsync(rest),
     ["measuring"] => MeasuringCommand.Run(),
     _ => Usage(),
 };
@@ -12,8 +12,10 @@ static int Usage()
 {
     Console.Error.WriteLine("""
         Usage:
-          dictation --text [--misses]    read the corpus as text and score the findings
-          measuring                      time decisions (build with -c Release)
+          dictation [--misses] [--baseline]    score the corpus as text, then its recordings (Debian's flac unpacks them);
+                                               --baseline times bare Whisper.net with its defaults on them too
+          dictation --text [--misses]          the texts only
+          measuring                            time decisions (build with -c Release)
         """);
     return 2;
 }

@@ -3,18 +3,33 @@ using InspectLog.Dictation.Understanding;
 
 namespace InspectLog.Benchmarks.Dictation;
 
-/// <summary>Scores how well dictation is understood.</summary>
+/// <summary>Scores how well dictation is heard and understood.</summary>
 internal static class DictationCommand
 {
-    public static int Run(string[] arguments)
+    public static async Task<int> RunAsync(string[] arguments)
     {
-        if (!arguments.Contains("--text"))
+        var reader = new FindingReader(BuiltInSheets.Find(BuiltInSheets.IgnitionBreakerless6)!);
+        var misses = arguments.Contains("--misses");
+        ScoreTexts(reader, misses);
+        if (arguments.Contains("--text"))
         {
-            Console.Error.WriteLine("Say what to score: --text.");
-            return 2;
+            return 0;
         }
 
-        var reader = new FindingReader(BuiltInSheets.Find(BuiltInSheets.IgnitionBreakerless6)!);
+        try
+        {
+            await SpokenScore.RunAsync(Console.Out, reader, arguments.Contains("--baseline"), misses);
+            return 0;
+        }
+        catch (ScoringException problem)
+        {
+            await Console.Error.WriteLineAsync(problem.Message);
+            return 1;
+        }
+    }
+
+    private static void ScoreTexts(FindingReader reader, bool misses)
+    {
         foreach (var file in Corpus.Files())
         {
             var score = new Score();
@@ -23,9 +38,7 @@ internal static class DictationCommand
                 score.Add(utterance, utterance.Text, reader.Read(utterance.Text, utterance.OpenCheck));
             }
 
-            score.Print(Console.Out, Path.GetFileName(file), arguments.Contains("--misses"));
+            score.Print(Console.Out, Path.GetFileName(file), misses);
         }
-
-        return 0;
     }
 }

@@ -1,0 +1,78 @@
+using System.Diagnostics;
+using InspectLog.Dictation.Hearing;
+using InspectLog.Dictation.Understanding;
+
+namespace InspectLog.Benchmarks.Dictation;
+
+/// <summary>Scores hearing: the corpus's recordings to transcripts to findings, with word error and time.</summary>
+internal static class SpokenScore
+{
+    private const string Folder = "spoken";
+
+    public static async Task RunAsync(TextWriter output, FindingReader reader, bool withBaseline, bool misses)
+    {
+        var models = SpeechModels.Shipped();
+        await using var speech = new WhisperSpeech(models);
+        using var bare = withBaseline ? new BareWhisper(models.Whisper.Path) : null;
+        var (ours, baseline) = (new Tally(), new Tally());
+        var score = new Score();
+        var utterances = Utterance.Load(Corpus.File(Path.Combine(Folder, "sentences.jsonl")));
+
+        await WarmUpAsync(speech, bare, utterances[0]);
+        foreach (var utterance in utterances)
+        {
+            var audio = await RecordingOf(utterance);
+
+            // One after the other on the same clip, so that other work on the machine weighs on both alike.
+            var heard = await ours.TimeAsync(
+                utterance.Text, async () => (await speech.TranscribeAsync(audio, null, default)).Text);
+            if (bare is not null)
+            {
+                await baseline.TimeAsync(utterance.Text, () => bare.TranscribeAsync(audio));
+            }
+
+            score.Add(utterance, heard, reader.Read(heard, utterance.OpenCheck));
+        }
+
+        score.Print(output, "spoken recordings", misses);
+        output.WriteLine($"  heard: {ours}; decoded again with the whole window: {speech.Redone}");
+        if (bare is not null)
+        {
+            output.WriteLine($"  bare Whisper.net: {baseline}; time ratio {ours.Elapsed / baseline.Elapsed:0.000}");
+        }
+    }
+
+    private static async Task WarmUpAsync(WhisperSpeech speech, BareWhisper? bare, Utterance utterance)
+    {
+        var audio = await RecordingOf(utterance);
+        await speech.TranscribeAsync(audio, null, default);
+        if (bare is not null)
+        {
+            await bare.TranscribeAsync(audio);
+        }
+    }
+
+    private static Task<PcmAudio> RecordingOf(Utterance utterance) =>
+        FlacFile.ReadAsync(Corpus.File(Path.Combine(Folder, utterance.Id + ".flac")));
+
+    private sealed class Tally
+    {
+        private readonly WordErrorRate _error = new();
+        private int _clips;
+
+        public TimeSpan Elapsed { get; private set; }
+
+        public async Task<string> TimeAsync(string said, Func<Task<string>> transcribe)
+        {
+            var start = Stopwatch.GetTimestamp();
+            var heard = await transcribe();
+            Elapsed += Stopwatch.GetElapsedTime(start);
+            _error.Add(said, heard);
+            _clips++;
+            return heard;
+        }
+
+        public override string ToString() =>
+            $"word error {_error.Rate:P1} ({_error.Errors} of {_error.Words}), {Elapsed.TotalSeconds / Math.Max(1, _clips):0.00} s a clip";
+    }
+}
