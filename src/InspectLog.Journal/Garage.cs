@@ -60,13 +60,13 @@ public sealed class Garage : IDisposable
 
     internal static Garage Open(string folder, TimeProvider time, IDurable durable)
     {
-        var places = new DataFolder(Path.GetFullPath(folder));
+        var places = new DataFolder(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
         FileStream? @lock = null;
         try
         {
-            Directory.CreateDirectory(places.Root);
+            places.CreateRoot(durable);
             @lock = places.TakeLock();
-            places.Create(durable);
+            places.CreateParts(durable);
             return new Garage(places, time, durable, @lock);
         }
         catch (UnauthorizedAccessException cause)

@@ -40,10 +40,22 @@ internal sealed record DataFolder(string Root)
     /// <summary>Where a vehicle is made before it is given its place by one rename.</summary>
     public string VehicleInTheMaking(string id) => Path.Combine(Vehicles, InTheMaking + id);
 
-    /// <summary>Makes the folders that are missing.</summary>
-    public void Create(IDurable durable)
+    /// <summary>Makes the folder itself when it is missing, and those above it.</summary>
+    public void CreateRoot(IDurable durable)
     {
+        var missing = new List<string>();
+        for (var folder = Root; !Directory.Exists(folder); folder = Path.GetDirectoryName(folder)!)
+        {
+            missing.Add(folder);
+        }
+
         Directory.CreateDirectory(Root);
+        missing.ForEach(folder => durable.SyncFolder(Path.GetDirectoryName(folder)!));
+    }
+
+    /// <summary>Makes the folders within it that are missing.</summary>
+    public void CreateParts(IDurable durable)
+    {
         foreach (var folder in new[] { Vehicles, Media, SetAside })
         {
             Directory.CreateDirectory(folder);

@@ -15,7 +15,10 @@ internal sealed class FaultyDisk : IDurable
     private double _written;
 
     /// <summary>How many acts there were.</summary>
-    public int Acts { get; private set; }
+    public int Acts => Log.Count;
+
+    /// <summary>What was done, in order: "write", "sync", or the path of a folder that was synced.</summary>
+    public List<string> Log { get; } = [];
 
     /// <summary>Makes an act to come fail.</summary>
     /// <param name="act">Which: 1 for the next one.</param>
@@ -31,28 +34,32 @@ internal sealed class FaultyDisk : IDurable
 
     public void Write(SafeFileHandle file, ReadOnlySpan<byte> bytes, long at)
     {
-        if (++Acts == _failAt)
+        if (IsToFail("write"))
         {
             _real.Write(file, bytes[..(int)(bytes.Length * _written)], at);
-            throw Failure("write");
+            throw new IOException("write: made to fail", _error);
         }
 
         _real.Write(file, bytes, at);
     }
 
-    public void Sync(SafeFileHandle file) => Act(() => _real.Sync(file));
+    public void Sync(SafeFileHandle file) => Act("sync", () => _real.Sync(file));
 
-    public void SyncFolder(string folder) => Act(() => _real.SyncFolder(folder));
+    public void SyncFolder(string folder) => Act(folder, () => _real.SyncFolder(folder));
 
-    private void Act(Action act)
+    private void Act(string name, Action act)
     {
-        if (++Acts == _failAt)
+        if (IsToFail(name))
         {
-            throw Failure("fsync");
+            throw new IOException("fsync: made to fail", _error);
         }
 
         act();
     }
 
-    private IOException Failure(string act) => new($"{act}: made to fail", _error);
+    private bool IsToFail(string act)
+    {
+        Log.Add(act);
+        return Acts == _failAt;
+    }
 }
