@@ -19,6 +19,9 @@ internal static class CommandLine
         var root = new RootCommand("InspectLog keeps the inspection journal of an older car.")
         {
             new DecideVerb(surroundings),
+            new RouteVerb(surroundings),
+            new TrendVerb(surroundings),
+            new ReferVerb(surroundings),
             new UnderstandVerb(surroundings),
             new TranscribeVerb(surroundings),
             new VerifyVerb(surroundings),

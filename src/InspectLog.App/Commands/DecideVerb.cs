@@ -9,7 +9,7 @@ internal sealed class DecideVerb : Verb
 {
     private readonly Option<double?> _lower = StrictNumber.Option("--lower", "Lower limit; leave out for none.");
     private readonly Option<double?> _upper = StrictNumber.Option("--upper", "Upper limit; leave out for none.");
-    private readonly Option<Unit> _unit = UnitOption();
+    private readonly Option<Unit> _unit = UnitChoice.Option();
 
     private readonly Option<double[]> _values =
         StrictNumber.RepeatedOption("--value", "A value as displayed. Give it again for each repeat of the reading.");
@@ -92,22 +92,6 @@ internal sealed class DecideVerb : Verb
 
     private static double? InBase(Unit unit, ParseResult arguments, Option<double?> option) =>
         arguments.GetValue(option) is { } number ? unit.ToBase(number) : null;
-
-    private static Option<Unit> UnitOption() => new("--unit")
-    {
-        Description = $"Unit of every number: {string.Join(", ", Units.All)}; ohm and kohm will do for Ω and kΩ.",
-        HelpName = "UNIT",
-        Required = true,
-        CustomParser = result =>
-        {
-            // Normalising turns the ohm sign U+2126 into the Greek letter the symbols are written with.
-            var symbol = result.Tokens[0].Value.Normalize().Replace("ohm", "Ω", StringComparison.Ordinal);
-            var unit = Units.Find(symbol);
-            if (unit is null)
-                result.AddError($"\"{symbol}\" is not a unit known here. Use one of {string.Join(", ", Units.All)}.");
-            return unit;
-        },
-    };
 
     private static Option<Accuracy> AccuracyOption() => new("--accuracy")
     {

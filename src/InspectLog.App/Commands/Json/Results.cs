@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using InspectLog.Checks.Routing;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Understanding;
 using InspectLog.Measuring;
@@ -46,3 +47,35 @@ internal sealed record WordJson(string Text, double Start, double End, double Pr
 
 /// <summary>What <c>transcribe --json</c> writes for a file it could not use.</summary>
 internal sealed record ProblemJson(string File, string Problem);
+
+/// <summary>What <c>route --json</c> writes.</summary>
+internal sealed record RoutingJson(IReadOnlyList<int> Wrong, IReadOnlyList<int[]> Swaps, IReadOnlyList<string> Effects)
+{
+    public static RoutingJson From(LeadRouting routing) => new(
+        routing.Wrong,
+        [.. routing.Swaps.Select(swap => new[] { swap.First, swap.Second })],
+        [.. routing.Effects.Select(effect => effect.Text)]);
+}
+
+/// <summary>What <c>trend --json</c> writes. The line's figures are null where no line can be drawn.</summary>
+internal sealed record TrendJson(
+    double? Slope,
+    double? Intercept,
+    double? ResidualStandardDeviation,
+    double? SlopeStandardError,
+    double? InterceptStandardError,
+    double? MeetsLimitAt,
+    string? Reason)
+{
+    public static TrendJson From(Trend trend) => new(
+        trend.Line?.Slope,
+        trend.Line?.Intercept,
+        trend.Line?.ResidualStandardDeviation,
+        trend.Line?.SlopeStandardError,
+        trend.Line?.InterceptStandardError,
+        trend.MeetsLimitAt,
+        trend.Reason);
+}
+
+/// <summary>What <c>refer --json</c> writes, in the unit given on the command line.</summary>
+internal sealed record ReferredJson(double Value, double StandardUncertainty);
