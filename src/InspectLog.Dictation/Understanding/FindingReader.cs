@@ -1,6 +1,8 @@
 using InspectLog.Checks;
-using InspectLog.Dictation.Understanding.Grammar;
+using InspectLog.Dictation.Understanding.Frames;
+using InspectLog.Dictation.Understanding.Items;
 using InspectLog.Dictation.Understanding.Words;
+using InspectLog.Dictation.Understanding.Writing;
 
 namespace InspectLog.Dictation.Understanding;
 

@@ -115,13 +115,19 @@ internal sealed class DigitGrammar(IReadOnlyList<Token> tokens)
         {
             var opens = token.Lead == '.' && !token.Glued;
             var inRow = at > 0 && tokens[at - 1].Kind == TokenKind.Digits && token.Text.Length == 1;
-            yield return new(at + 1, Number($"0.{token.Text}"), token.Lead == '.' ? 0 : 0.5, false);
+            yield return new(at + 1, Number($"0.{token.Text}"), InRow(at) ? 2 : token.Lead == '.' ? 0 : 0.5, false);
             if (!opens && inRow)
             {
                 yield return new(at + 1, Number(token.Text), 0.1, true);
             }
         }
     }
+
+    // "1.2.3": more than two single digits with the same mark between them.
+    private bool InRow(int at) => Marked(at - 1) || Marked(at + 1);
+
+    private bool Marked(int at) =>
+        at >= 0 && at < tokens.Count && tokens[at] is { Kind: TokenKind.Digits, Glued: true, Text.Length: 1, Lead: '.' or ',' };
 
     private static decimal Number(string text) => decimal.Parse(text, CultureInfo.InvariantCulture);
 }

@@ -22,4 +22,7 @@ internal sealed record ValueNumber(int First, int Next, decimal Value, bool Unit
 {
     /// <summary>Whether it is one end of a range: "between eight and nine k".</summary>
     public bool RangeEnd { get; init; }
+
+    /// <summary>Whether the words speak of the crankshaft, so that it can only be an angle.</summary>
+    public bool AngleSaid { get; init; }
 }

@@ -193,6 +193,7 @@ internal sealed class NumberRoles
         var bare = unit is null && reading.Whole ? 0.4 : 0;
         var role = new ValueNumber(at, next, size.Value, unit is not null, reading.Value, size.Doubt)
         {
+            AngleSaid = unit is { Angle: true },
             RangeEnd = _context.Between || IsRangeWord(next) || at > _first && IsRangeWord(at - 1),
         };
         return new(next, role, reading.Cost + size.Cost + bare);

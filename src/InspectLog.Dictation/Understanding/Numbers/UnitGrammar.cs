@@ -29,7 +29,7 @@ internal sealed class UnitGrammar(IReadOnlyList<Token> tokens)
             "millisecond", "cup", "sugar", "litre", "people", "bloke", "guy", "k range", "ohm range", "volt range",
             "volt scale", "ohm scale", "mm socket", "mm spanner", "millimeter socket", "millimeter spanner",
             "mm nut", "mm bolt", "inch drive", "inch socket", "k a year", "volt battery", "volt system", "of them",
-            "spare", "box", "pack", "set", "pair", "stroke", "speed", "door", "off", "or so", "grit", "point"]));
+            "spare", "box", "pack", "pair", "stroke", "speed", "or so", "grit"]));
 
     private static readonly PhraseTable<int> Directions = Table(
         (1, [

@@ -103,7 +103,7 @@ internal static class EverydayWords
             + "in good condition|in good shape|in good nick|as it should be|as they should be|no problem|no problems|"
             + "nothing wrong|nothing wrong with|no fault|no faults|no issue|no issues|no damage|undamaged|"
             + "like new|as new|as good as new|not bad|tidy|okay too|excellent|no defects|intact|spot on|"
-            + "no trouble|happy with|looks new|good to go|in fine order|in order"),
+            + "no trouble|happy with|looks new|good to go|in fine order|in order|right|all correct|undamaged"),
         (Role.New, "new|brand new|a new|fresh|a fresh|replacement|a replacement"),
     ];
 }

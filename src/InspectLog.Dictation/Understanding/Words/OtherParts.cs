@@ -7,7 +7,8 @@ internal static class OtherParts
     public static IEnumerable<string> All => Names.Split('|').Select(name => name.Trim());
 
     private const string Names =
-        "radiator cap|hub cap|hubcap|oil cap|filler cap|fuel cap|petrol cap|dust cap|valve cap|bottle cap|oil filler cap|"
+        "he|he's|someone|somebody|the boss|owner|customer|the lad|my mate|the driver|apprentice|nobody|everybody|everyone|"
+        + "radiator cap|hub cap|hubcap|oil cap|filler cap|fuel cap|petrol cap|dust cap|valve cap|bottle cap|oil filler cap|"
         + "expansion cap|tank cap|baseball cap|tyre cap|jump lead|jump leads|test lead|test leads|meter lead|"
         + "meter leads|battery lead|extension lead|earth lead|inspection lead|mains lead|dog lead|lamp lead|"
         + "brake rotor|brake rotors|drain plug|sump plug|mains plug|glow plug|core plug|bath plug|wall plug|"

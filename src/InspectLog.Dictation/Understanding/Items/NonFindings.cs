@@ -1,6 +1,6 @@
 using InspectLog.Dictation.Understanding.Words;
 
-namespace InspectLog.Dictation.Understanding.Grammar;
+namespace InspectLog.Dictation.Understanding.Items;
 
 /// <summary>Finds the stretches of a sentence that speak of no finding: questions, orders, plans, wishes, limits,
 /// other cars, earlier times, hearsay, things not done.</summary>
@@ -71,6 +71,12 @@ internal sealed class NonFindings
     {
         var at = AfterFillers();
         if (at >= _next || _tokens[at].Kind != TokenKind.Word)
+        {
+            return;
+        }
+
+        // "Clean." is how it looks; an order names what to clean.
+        if (at + 1 >= _next || _tokens[at + 1].Kind == TokenKind.Mark)
         {
             return;
         }

@@ -1,18 +1,24 @@
 using InspectLog.Dictation.Understanding.Numbers;
 
-namespace InspectLog.Dictation.Understanding.Grammar;
+namespace InspectLog.Dictation.Understanding.Frames;
 
 /// <summary>A subject and what is said of it: the unit from which findings are made.</summary>
 internal sealed class Frame
 {
+    /// <summary>The sentence it stands in, counted from 1.</summary>
+    public required int Sentence { get; init; }
+
     /// <summary>The names of parts and quantities, in the groups that "and" joins: "cap and rotor".</summary>
     public List<List<string>> Mentions { get; } = [];
 
     /// <summary>All words that name parts and quantities.</summary>
     public IEnumerable<string> Bag => Mentions.SelectMany(words => words);
 
-    /// <summary>The cylinders named.</summary>
+    /// <summary>The cylinders named by number.</summary>
     public List<PlaceNumbers> Places { get; } = [];
+
+    /// <summary>The cylinders named without a number.</summary>
+    public PlaceSet Set { get; set; }
 
     /// <summary>The cylinders left out of "all".</summary>
     public List<int> Except { get; } = [];
@@ -20,8 +26,9 @@ internal sealed class Frame
     /// <summary>Whether the cylinders left out are spoken of by a frame of their own.</summary>
     public bool ExceptTaken { get; set; }
 
-    /// <summary>How the cylinders are counted, where they are not numbered.</summary>
-    public PlaceSet Set { get; set; }
+    /// <summary>Whether the place was called a cylinder, so that it holds for every part: "cylinder three: plug wet,
+    /// lead chafed".</summary>
+    public bool PlaceIsCylinder { get; set; }
 
     /// <summary>Whether the parts are named in the plural, as in "the leads".</summary>
     public bool Plural { get; set; }
@@ -37,37 +44,42 @@ internal sealed class Frame
     /// <summary>Whether cylinders are named after what is said of them.</summary>
     public bool PlaceAfter { get; set; }
 
-    /// <summary>Words nobody told the program about.</summary>
+    /// <summary>How many words nobody told the program about.</summary>
     public int Unknown { get; set; }
 
-    /// <summary>Whether a part that no check is about is spoken of.</summary>
-    public bool OtherPart { get; set; }
+    /// <summary>Whether it is tied to something by a preposition.</summary>
+    public bool Tied { get; set; }
 
-    /// <summary>Whether something was said to have been otherwise before: was, and then now or set to.</summary>
+    /// <summary>Whether it speaks of a part or a person that no check is about.</summary>
+    public bool Foreign { get; set; }
+
+    /// <summary>Whether something was said to have been otherwise before.</summary>
     public bool Was { get; set; }
 
+    /// <summary>Whether something is said to be so now.</summary>
     public bool Now { get; set; }
-
-    /// <summary>"Three does", "four doesn't", "same on five": what stands for the predicate before.</summary>
-    public Echo Echo { get; set; }
 
     /// <summary>Whether it was only looked at.</summary>
     public bool Looked { get; set; }
 
+    /// <summary>"Three does", "four doesn't", "same on five": what stands for the predicate before.</summary>
+    public Echo Echo { get; set; }
+
     /// <summary>Why a person should look twice at all of it.</summary>
     public string? Doubt { get; set; }
 
-    /// <summary>The sentence it stands in.</summary>
-    public int Sentence { get; init; }
-
     /// <summary>The tokens of its subject.</summary>
-    public (int First, int Next)? SubjectSpan { get; set; }
+    public (int First, int Next)? SubjectSpan { get; private set; }
 
     public bool Mentioned => Mentions.Count > 0;
 
     public bool Placed => Places.Count > 0 || Set != PlaceSet.None;
 
-    public bool Empty => !Mentioned && !Placed && Predicates.Count == 0 && Unknown == 0 && Echo == Echo.None;
+    public bool HasSubject => Mentioned || Placed;
+
+    public bool Says => Predicates.Count > 0;
+
+    public bool Empty => !HasSubject && !Says && Unknown == 0 && !Foreign && Echo == Echo.None;
 
     public void Cover(int first, int next) => SubjectSpan = SubjectSpan is { } span
         ? (Math.Min(span.First, first), Math.Max(span.Next, next))

@@ -2,7 +2,7 @@ using InspectLog.Checks;
 using InspectLog.Dictation.Understanding.Numbers;
 using InspectLog.Dictation.Understanding.Words;
 
-namespace InspectLog.Dictation.Understanding.Grammar;
+namespace InspectLog.Dictation.Understanding.Frames;
 
 /// <summary>Something said of a subject.</summary>
 /// <param name="First">Its first token.</param>
@@ -19,8 +19,8 @@ internal sealed record ValueSaid(int First, int Next, Check Check, ValueNumber V
     /// <summary>Whether a gauge of this size goes; null where no gauge was spoken of.</summary>
     public bool? Goes { get; init; }
 
-    /// <summary>The cylinders named right before it, where they are its own.</summary>
-    public IReadOnlyList<int>? Cylinders { get; init; }
+    /// <summary>Whether only the unit tells which check it belongs to.</summary>
+    public bool Nameless { get; init; }
 }
 
 /// <summary>A condition was seen, or seen to be absent.</summary>

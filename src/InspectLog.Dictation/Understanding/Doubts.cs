@@ -1,4 +1,4 @@
-namespace InspectLog.Dictation.Understanding.Grammar;
+namespace InspectLog.Dictation.Understanding;
 
 /// <summary>Puts reasons for doubt together.</summary>
 internal static class Doubts

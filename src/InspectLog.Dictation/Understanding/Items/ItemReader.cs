@@ -2,7 +2,7 @@ using InspectLog.Checks;
 using InspectLog.Dictation.Understanding.Numbers;
 using InspectLog.Dictation.Understanding.Words;
 
-namespace InspectLog.Dictation.Understanding.Grammar;
+namespace InspectLog.Dictation.Understanding.Items;
 
 /// <summary>Reads the tokens of one sentence into items: parts, numbers, conditions, actions and the small words that
 /// tie them.</summary>

@@ -1,6 +1,6 @@
 using InspectLog.Dictation.Understanding.Words;
 
-namespace InspectLog.Dictation.Understanding.Grammar;
+namespace InspectLog.Dictation.Understanding.Items;
 
 /// <summary>A stretch of tokens with one meaning in the sentence.</summary>
 /// <param name="First">The first token.</param>

@@ -1,7 +1,7 @@
 using InspectLog.Checks;
 using InspectLog.Dictation.Understanding.Words;
 
-namespace InspectLog.Dictation.Understanding.Grammar;
+namespace InspectLog.Dictation.Understanding.Items;
 
 /// <summary>Reads actions that are said in more than one piece: "pulled the lead off", "the cap is back", "put a new
 /// lead on".</summary>

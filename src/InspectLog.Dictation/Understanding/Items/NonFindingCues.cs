@@ -1,4 +1,4 @@
-namespace InspectLog.Dictation.Understanding.Grammar;
+namespace InspectLog.Dictation.Understanding.Items;
 
 /// <summary>How far a cue that something is no finding reaches.</summary>
 internal enum CueReach
@@ -28,7 +28,7 @@ internal static class NonFindingCues
         "replace|clean|adjust|pull|take|fit|swap|order|turn|crank|switch|remove|disconnect|reconnect|unplug|"
         + "make|hold|bring|give|pass|hand|fetch|grab|write|hang|keep|leave|tighten|renew|regap|scrape|change|start|stop|"
         + "buy|call|ring|ask|tell|remind|mind|don't|use|try|move|open|close|lift|drop|wipe|brush|undo|find|"
-        + "watch|wait|stand|push|press|play|send|let|go|come|sign|put|get|book|lend|throw|shut|clear|"
+        + "watch|wait|stand|push|press|play|send|let|go|come|sign|get|book|lend|throw|shut|clear|"
         + "sweep|tidy|roll|lower|raise|wind|charge|fill|top|drain|paint|weld|imagine|suppose|say|guess");
 
     /// <summary>Verbs of looking: at the start of a sentence they order a look, and what follows the comma counts.
@@ -77,7 +77,7 @@ internal static class NonFindingCues
             + "yesterday|last week|last month|last year|last time|last service|last summer|last winter|last spring|"
             + "last autumn|last visit|last inspection|last monday|last tuesday|last friday|year ago|years ago|month ago|"
             + "months ago|week ago|weeks ago|day ago|days ago|hour ago|ago|previous owner|previously|before that|"
-            + "when it was new|when new|in the old days|the other day|earlier this year|back then|back in|"
+            + "when it was new|when new|in the old days|the other day|earlier this year|back then|"
             + "years back|months back|"
             + "the limit|limits|limit is|the spec|spec is|specification|specified|the manual|manual says|the book|"
             + "handbook|the data|data sheet|maximum|minimum|max|tolerance|nominal|nominally|supposed|should be|should read|"

@@ -1,0 +1,115 @@
+using InspectLog.Dictation.Understanding.Items;
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Frames;
+
+/// <summary>The frames built so far, and where the reading of the sentence stands: what the words since the last
+/// subject or predicate did.</summary>
+internal sealed class Draft
+{
+    private readonly List<Frame> _frames = [];
+
+    public IReadOnlyList<Frame> Frames => _frames;
+
+    public Frame Frame { get; private set; } = new() { Sentence = 0 };
+
+    public IReadOnlyList<Item> Items { get; private set; } = [];
+
+    public int At { get; set; }
+
+    public Item Item => Items[At];
+
+    public Item? Before => At > 0 ? Items[At - 1] : null;
+
+    public int Sentence { get; private set; }
+
+    /// <summary>A comma, "and" or "or" was the last thing of weight.</summary>
+    public bool Separated { get; set; }
+
+    /// <summary>That separator was a comma.</summary>
+    public bool Comma { get; set; }
+
+    public bool Preposition { get; set; }
+
+    public bool SubjectJustSaid { get; set; }
+
+    public bool VerbSinceSubject { get; set; }
+
+    /// <summary>What comes is said to be absent.</summary>
+    public bool Negated { get; set; }
+
+    /// <summary>A number here would be a cylinder.</summary>
+    public bool PlaceMarked { get; set; }
+
+    /// <summary>The cylinders that come are left out of "all".</summary>
+    public bool Excepting { get; set; }
+
+    public bool Between { get; set; }
+
+    /// <summary>Why the value to come is to be looked at twice.</summary>
+    public string? ValueDoubt { get; set; }
+
+    /// <summary>The correction under way.</summary>
+    public Repair? Repair { get; set; }
+
+    public bool Repairing => Repair is { Done: false };
+
+    /// <summary>Starts on the items of the next sentence, with a fresh frame unless it goes on with the last one.</summary>
+    public void Begin(IReadOnlyList<Item> items, bool goesOn)
+    {
+        (Items, At, Repair, Negated, Between, ValueDoubt) = (items, 0, null, false, false, null);
+        Sentence++;
+        AfterSubject();
+        SubjectJustSaid = false;
+        Excepting = false;
+        if (!goesOn)
+        {
+            Open();
+        }
+    }
+
+    public void Open()
+    {
+        Frame = new Frame { Sentence = Sentence };
+        _frames.Add(Frame);
+        (Excepting, SubjectJustSaid, VerbSinceSubject) = (false, false, false);
+    }
+
+    public void AfterSubject() =>
+        (PlaceMarked, Preposition, Separated, Comma, SubjectJustSaid, VerbSinceSubject) = (false, false, false, false, true, false);
+
+    public void AfterPredicate() =>
+        (PlaceMarked, Preposition, Separated, Comma, SubjectJustSaid, VerbSinceSubject) = (false, false, false, false, false, false);
+
+    /// <summary>The next item of weight after the current one.</summary>
+    public Item? Ahead(Func<Item, bool>? wanted = null)
+    {
+        wanted ??= item => item.Role != Role.Filler;
+        for (var i = At + 1; i < Items.Count; i++)
+        {
+            if (wanted(Items[i]))
+            {
+                return Items[i];
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The items from the current one to the end of its clause.</summary>
+    public IEnumerable<Item> RestOfClause() =>
+        Items.Skip(At + 1).TakeWhile(item => item.Role is not (Role.Comma or Role.But));
+}
+
+/// <summary>A correction under way: what comes replaces what was said before.</summary>
+internal sealed class Repair
+{
+    /// <summary>Whether the words before are taken back even if none replace them.</summary>
+    public bool Retracts { get; init; }
+
+    /// <summary>Whether the right subject was said.</summary>
+    public bool SubjectSaid { get; set; }
+
+    /// <summary>Whether the right words were said.</summary>
+    public bool Done { get; set; }
+}

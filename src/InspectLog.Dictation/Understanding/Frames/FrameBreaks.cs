@@ -1,0 +1,109 @@
+using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Items;
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Frames;
+
+/// <summary>Decides where one frame ends and the next begins.</summary>
+internal sealed class FrameBreaks(Draft draft)
+{
+    /// <summary>A subject comes: to the current frame, or to a new one.</summary>
+    /// <param name="place">Whether it is a cylinder rather than a part.</param>
+    public void Subject(bool place)
+    {
+        var fresh = draft.Frame.Says ? !draft.Repairing && !Attaches(place) : draft.Frame.Foreign && draft.Separated;
+        if (fresh)
+        {
+            draft.Open();
+        }
+
+        if (!draft.Frame.Says)
+        {
+            draft.Frame.SubjectBefore = true;
+        }
+        else if (!draft.Frame.SubjectBefore)
+        {
+            draft.Frame.SubjectAfter = true;
+        }
+
+        draft.Frame.PlaceAfter |= place && draft.Frame.Says;
+    }
+
+    // Whether a subject belongs to what was just said: "no wear on the rotor tip", "cracked insulator", "spark is good
+    // on two".
+    private bool Attaches(bool place)
+    {
+        var frame = draft.Frame;
+        if (!frame.SubjectBefore)
+        {
+            return !frame.SubjectAfter || !draft.Comma && (draft.Preposition || draft.SubjectJustSaid || draft.PlaceMarked);
+        }
+
+        return !draft.Comma && (draft.Preposition || place && draft.PlaceMarked) && !(place && frame.Placed);
+    }
+
+    /// <summary>Something is said: of the current frame's subject, or of one to come.</summary>
+    public void Predicate()
+    {
+        var frame = draft.Frame;
+        if (!frame.Says || draft.Repairing)
+        {
+            return;
+        }
+
+        if (frame.Except.Count > 0 && draft.Excepting)
+        {
+            OpenException(frame);
+        }
+        else if (Ends(frame))
+        {
+            draft.Open();
+        }
+    }
+
+    private bool Ends(Frame frame) =>
+        frame.Echo != Echo.None
+        || draft.Separated && (draft.Item.Subject || frame.HasSubject && SubjectAhead())
+        || !frame.SubjectBefore && frame.SubjectAfter && !draft.VerbSinceSubject
+        || frame is { SubjectBefore: true, PlaceAfter: true };
+
+    // "All plugs good except number three, sooty": sooty is said of number three.
+    private void OpenException(Frame frame)
+    {
+        frame.ExceptTaken = true;
+        var token = draft.Item.First;
+        draft.Open();
+        draft.Frame.Places.Add(new(token, token, [.. frame.Except], null));
+        draft.Frame.SubjectBefore = true;
+        draft.Frame.Cover(token, draft.Item.Next);
+    }
+
+    // Whether a subject of its own follows what is said, before the clause ends: "..., cracked insulator on plug four".
+    private bool SubjectAhead()
+    {
+        var tied = draft.Item.Action is { Action: not PartActions.Adjusted };
+        for (var i = draft.At + 1; i < draft.Items.Count; i++)
+        {
+            var item = draft.Items[i];
+            if (EndsPhrase(item))
+            {
+                return false;
+            }
+
+            if (item.Subject || item.Ordinal is not null || item.Number && tied || item.Role is Role.PlaceMark or Role.All or Role.Rest)
+            {
+                return true;
+            }
+
+            tied = item.Role == Role.Preposition || tied && item.Role == Role.Filler;
+        }
+
+        return false;
+    }
+
+    private static bool EndsPhrase(Item item) =>
+        item.Role is Role.Comma or Role.And or Role.But or Role.Was
+        || item.Role == Role.Verb && !item.Subject
+        || item.Condition && !item.Subject
+        || item.Action is not null;
+}

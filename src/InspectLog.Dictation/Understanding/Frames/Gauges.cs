@@ -1,0 +1,72 @@
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Frames;
+
+/// <summary>Takes what is said of feeler gauges: which goes, which does not.</summary>
+internal sealed class Gauges(Draft draft)
+{
+    private bool? _ahead;
+
+    /// <summary>What was said of the gauge whose size comes now: "goes at point three".</summary>
+    public bool? TakeAhead()
+    {
+        var ahead = _ahead;
+        _ahead = null;
+        return ahead;
+    }
+
+    public void Reset() => _ahead = null;
+
+    /// <summary>A gauge goes or stops: the one just said, or the one to come.</summary>
+    public void Mark(bool goes)
+    {
+        goes &= !draft.Negated;
+        draft.Negated = false;
+        var predicates = draft.Frame.Predicates;
+        if (predicates is [.., ValueSaid { Goes: null } value] && !draft.Comma)
+        {
+            predicates[^1] = value with { Goes = goes };
+        }
+        else if (predicates is not [.., ValueSaid { Goes: not null }] || draft.Comma)
+        {
+            _ahead = goes;
+        }
+    }
+
+    /// <summary>"Doesn't", "won't": of a gauge just said, of the verb to come, or of the verb before.</summary>
+    public void DoesNot()
+    {
+        var next = draft.Ahead();
+        var alone = next is null or { Role: Role.Comma or Role.And or Role.But };
+        if (next is not { Role: Role.Goes } && !alone)
+        {
+            draft.Negated = true;
+        }
+        else if (draft.Frame.Predicates is [.., ValueSaid])
+        {
+            draft.Negated = false;
+            Mark(goes: false);
+        }
+        else if (alone)
+        {
+            draft.Frame.Echo = Echo.DoesNot;
+        }
+        else
+        {
+            draft.Negated = true;
+        }
+    }
+
+    /// <summary>"Does": of a gauge just said, or of the verb before.</summary>
+    public void Does()
+    {
+        if (draft.Frame.Predicates is [.., ValueSaid { Goes: null }])
+        {
+            Mark(goes: true);
+        }
+        else
+        {
+            draft.Frame.Echo = Echo.Does;
+        }
+    }
+}

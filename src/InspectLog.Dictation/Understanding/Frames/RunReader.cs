@@ -1,0 +1,165 @@
+using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Items;
+using InspectLog.Dictation.Understanding.Numbers;
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Frames;
+
+/// <summary>A run of numbers, read.</summary>
+/// <param name="Check">The check its values belong to; null where no check fits.</param>
+/// <param name="Roles">What its numbers stand for.</param>
+/// <param name="Nameless">Whether only the unit tells the check.</param>
+internal readonly record struct Run(Check? Check, IReadOnlyList<NumberRole> Roles, bool Nameless);
+
+/// <summary>Reads a run of numbers for the check that the words around it name.</summary>
+internal sealed class RunReader(
+    CheckSheet sheet, Topics topics, IReadOnlyList<Token> tokens, Check? openCheck, Draft draft)
+{
+    // How much a better fitting name counts against a cheaper reading of the numbers.
+    private const double NameWeight = 0.15;
+
+    // Two checks whose readings cost about the same cannot be told apart.
+    private const double Undecided = 0.9;
+
+    private readonly NumberGrammar _numbers = new(tokens);
+
+    private readonly record struct Reading(Check Check, IReadOnlyList<NumberRole> Roles, double Cost);
+
+    /// <summary>Whether the run is the number in "all six".</summary>
+    public bool CountsAll()
+    {
+        var run = draft.Item;
+        return draft.Before?.Role is Role.All or Role.Any or Role.Rest or Role.Both or Role.Neither or Role.Filler
+            && draft.Frame.Set != PlaceSet.None && draft.Frame.Places.Count == 0
+            && _numbers.At(run.First) is [{ Whole: true } number, ..] && number.Next == run.Next
+            && (number.Value == sheet.Cylinders || draft.Before.Role != Role.Filler);
+    }
+
+    /// <summary>What the numbers of the current item stand for.</summary>
+    public Run Read()
+    {
+        var run = draft.Item;
+        var candidates = Candidates(out var nameless);
+        var context = Context();
+        var best = candidates.Count == 0 ? 0 : candidates.Max(candidate => candidate.Score);
+        var readings = candidates
+            .Select(candidate => (candidate, Read: NumberRoles.Of(tokens, run.First, run.Next, candidate.Check, context)))
+            .Select(read => new Reading(
+                read.candidate.Check, read.Read.Roles, read.Read.Cost + (best - read.candidate.Score) * NameWeight))
+            .OrderBy(reading => reading.Cost)
+            .ThenBy(reading => reading.Check == openCheck ? 0 : 1)
+            .ToList();
+        return readings.Count == 0
+            ? new(null, [], nameless)
+            : new(readings[0].Check, Joined(Doubted(readings)), nameless);
+    }
+
+    private RunContext Context()
+    {
+        var frame = draft.Frame;
+        var on = draft.Before is { Role: Role.Preposition } preposition && tokens[preposition.First].Stem == "on";
+        var corrected = draft.Repairing && frame is { Placed: true, Says: false };
+        var known = frame.Placed && !(frame is { Says: true, SubjectBefore: true } && draft.Separated)
+            || !frame.HasSubject && draft.Frames.Count > 1 && draft.Frames[^2] is { Placed: true } last && last.Sentence == draft.Sentence;
+        return new(draft.PlaceMarked || on || draft.Excepting || corrected, known && !corrected, sheet.Cylinders, draft.Between);
+    }
+
+    // Where a second check explains the numbers about as well, a person has to choose.
+    private IReadOnlyList<NumberRole> Doubted(List<Reading> readings)
+    {
+        var best = readings[0];
+        if (readings.Count < 2 || best.Check == openCheck || readings[1].Cost - best.Cost > Undecided
+            || !readings[1].Roles.Any(role => role is ValueNumber))
+        {
+            return best.Roles;
+        }
+
+        var doubt = $"this may be {best.Check.ShortTitle} or {readings[1].Check.ShortTitle}";
+        return [.. best.Roles.Select(role => role is ValueNumber value ? value with { Doubt = Doubts.Join(value.Doubt, doubt) } : role)];
+    }
+
+    // Cylinders in a row are one place: "two and three".
+    private static List<NumberRole> Joined(IReadOnlyList<NumberRole> roles)
+    {
+        var joined = new List<NumberRole>();
+        foreach (var role in roles)
+        {
+            if (role is PlaceNumbers more && joined is [.., PlaceNumbers last])
+            {
+                joined[^1] = new PlaceNumbers(
+                    last.First, more.Next, [.. last.Cylinders, .. more.Cylinders], Doubts.Join(last.Doubt, more.Doubt));
+            }
+            else
+            {
+                joined.Add(role);
+            }
+        }
+
+        return joined;
+    }
+
+    private IReadOnlyList<(Check Check, int Score)> Candidates(out bool nameless)
+    {
+        nameless = false;
+        var frame = draft.Frame;
+        var complete = frame is { SubjectBefore: false, SubjectAfter: true, Says: true };
+        var own = complete ? [] : frame.Bag.ToList();
+        own.AddRange(NamedAhead(own.Count > 0));
+        var carried = draft.Frames.LastOrDefault(earlier => (earlier != frame || complete) && earlier.Mentioned)?.Bag.ToList() ?? [];
+        if (own.Count > 0)
+        {
+            return Narrowed(topics.Rank(own), own, carried);
+        }
+
+        if (topics.Rank(carried) is { Count: > 0 } before)
+        {
+            return Scores(before);
+        }
+
+        if (openCheck is not null)
+        {
+            return [(openCheck, 0)];
+        }
+
+        var byCondition = draft.Items.SelectMany(item => item.Conditions).Select(term => term.Check).Distinct().ToList();
+        nameless = byCondition.Count == 0;
+        return nameless
+            ? [.. sheet.Checks.Where(check => check.Measurand is not null).Select(check => (check, 0))]
+            : [.. byCondition.Select(check => (check, 0))];
+    }
+
+    // "Gap" alone fits two checks; after "plug one sooty" it is the plug gap.
+    private IReadOnlyList<(Check Check, int Score)> Narrowed(IReadOnlyList<Ranked> named, List<string> own, List<string> carried)
+    {
+        if (carried.Count == 0 || named.Count < 2 || named[0].Subject > 0)
+        {
+            return Scores(named);
+        }
+
+        var both = topics.Rank(own.Concat(carried)).ToDictionary(ranked => ranked.Check, ranked => ranked.Score);
+        return [.. named.Select(ranked => (ranked.Check, both.GetValueOrDefault(ranked.Check)))];
+    }
+
+    private static IReadOnlyList<(Check Check, int Score)> Scores(IReadOnlyList<Ranked> ranked) =>
+        [.. ranked.Select(one => (one.Check, one.Score))];
+
+    // The names that follow the numbers before something else is said: "twelve volts at the ballast feed".
+    private IEnumerable<string> NamedAhead(bool mentioned)
+    {
+        for (var i = draft.At + 1; i < draft.Items.Count; i++)
+        {
+            var item = draft.Items[i];
+            var place = item.Number && draft.Items[i - 1] is { Role: Role.PlaceMark or Role.Preposition } or { Subject: true };
+            if (item.Role is Role.Comma or Role.And or Role.But || item.Role is Role.Verb or Role.Was && !item.Subject
+                || item.Number && !place || mentioned && item.Role == Role.Preposition)
+            {
+                yield break;
+            }
+
+            for (var token = item.First; item.Subject && token < item.Next; token++)
+            {
+                yield return tokens[token].Stem;
+            }
+        }
+    }
+}

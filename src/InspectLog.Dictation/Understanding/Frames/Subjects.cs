@@ -1,0 +1,126 @@
+using InspectLog.Dictation.Understanding.Items;
+using InspectLog.Dictation.Understanding.Numbers;
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Frames;
+
+/// <summary>Takes what is spoken of: parts, quantities and cylinders.</summary>
+internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon, IReadOnlyList<Token> tokens)
+{
+    public void Mention(Item item)
+    {
+        breaks.Subject(place: false);
+        var frame = draft.Frame;
+        var words = WordsOf(item);
+        if (draft is { Repairing: true, Repair: { SubjectSaid: false } repair })
+        {
+            repair.SubjectSaid = true;
+            if (!words.All(frame.Bag.Contains))
+            {
+                frame.Mentions.Clear();
+            }
+        }
+
+        // "Burnt at the boot" says where on the part, and names no other part.
+        if (!(frame is { Says: true, SubjectBefore: true, Mentioned: true } && !draft.Repairing))
+        {
+            Add(frame, item, words);
+        }
+
+        var marks = lexicon.IsPlaceNoun(tokens[item.Next - 1].Stem);
+        draft.AfterSubject();
+        draft.PlaceMarked = marks;
+    }
+
+    private void Add(Frame frame, Item item, List<string> words)
+    {
+        if (!frame.Mentioned || draft.Separated && !frame.Says && draft.SubjectJustSaid)
+        {
+            frame.Mentions.Add([]);
+        }
+
+        frame.Mentions[^1].AddRange(words);
+        var last = tokens[item.Next - 1];
+        frame.Plural |= last.Plural && lexicon.IsPlaceNoun(last.Stem);
+        frame.Foreign |= IsCompound(item);
+        frame.Cover(item.First, item.Next);
+    }
+
+    public List<string> WordsOf(Item item) =>
+        [.. Enumerable.Range(item.First, item.Next - item.First).Select(i => tokens[i].Stem)];
+
+    // "Lead guitarist": a part's name right before an unknown noun belongs to that noun.
+    private bool IsCompound(Item item) =>
+        draft.At + 1 < draft.Items.Count && draft.Items[draft.At + 1] is { Role: Role.Unknown, Number: false, Subject: false } next
+        && next.Action is null && !next.Condition && next.Ordinal is null
+        && tokens[next.First].Text is var text && !text.EndsWith('s') && !text.EndsWith("ed", StringComparison.Ordinal)
+        && !text.EndsWith("ing", StringComparison.Ordinal) && tokens[item.Next - 1] is { Plural: false } noun
+        && lexicon.IsPlaceNoun(noun.Stem) && !draft.Frame.Placed;
+
+    public void Place(PlaceNumbers place)
+    {
+        var cylinder = tokens[Math.Max(0, place.First - 1)].Stem == "cylinder";
+        if (draft.Excepting)
+        {
+            draft.Frame.Except.AddRange(place.Cylinders);
+        }
+        else if (draft is { Repairing: true, Repair: { } repair } && draft.Frame.Places.Count > 0)
+        {
+            repair.SubjectSaid = true;
+            draft.Frame.Places[^1] = place;
+        }
+        else
+        {
+            breaks.Subject(place: true);
+            draft.Frame.Places.Add(place);
+            draft.Frame.PlaceIsCylinder |= cylinder;
+        }
+
+        draft.Frame.Cover(place.First, place.Next);
+        draft.AfterSubject();
+    }
+
+    public void Set(Role role, Item item)
+    {
+        breaks.Subject(place: true);
+        draft.Frame.Set = role switch
+        {
+            Role.Any => PlaceSet.Any,
+            Role.Both => PlaceSet.Both,
+            Role.Rest => PlaceSet.Rest,
+            _ => PlaceSet.All,
+        };
+        draft.Negated |= role == Role.Neither;
+        draft.Frame.Cover(item.First, item.Next);
+        draft.AfterSubject();
+    }
+
+    public void Except(Item item)
+    {
+        if (tokens[item.First].Stem == "all")
+        {
+            Set(Role.All, item);
+        }
+
+        draft.Excepting = true;
+        draft.AfterSubject();
+    }
+
+    /// <summary>"But" after "every cylinder" leaves cylinders out, where some follow.</summary>
+    public bool ButExcepts() =>
+        draft.Frame.Set == PlaceSet.All
+        && draft.Ahead(item => item.Role is not (Role.Filler or Role.PlaceMark or Role.Preposition) && !(item.Subject && !item.Condition))
+            is { } next && (next.Number || next.Ordinal is not null);
+
+    /// <summary>A part that no check is about.</summary>
+    public void Other()
+    {
+        var aside = draft.Preposition && draft.Frame.HasSubject;
+        if (!aside && draft.Frame is { Says: true, HasSubject: true } && draft.Separated)
+        {
+            draft.Open();
+        }
+
+        draft.Frame.Foreign |= !aside && !(draft.Frame.Says && draft.Frame.Mentioned);
+    }
+}

@@ -1,0 +1,97 @@
+using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Frames;
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Writing;
+
+/// <summary>Makes findings from frames, in the order spoken.</summary>
+internal sealed class FindingWriter
+{
+    private readonly CheckSheet _sheet;
+    private readonly List<Finding> _findings = [];
+    private readonly Memory _memory = new();
+    private readonly CheckChooser _checks;
+    private readonly PlaceChooser _places;
+    private readonly FindingMaker _make;
+    private readonly ReadingWriter _readings;
+    private readonly ObservationWriter _observations;
+
+    public FindingWriter(CheckSheet sheet, Topics topics, IReadOnlyList<Token> tokens, string text, Check? openCheck)
+    {
+        _sheet = sheet;
+        _checks = new(topics, _memory, openCheck);
+        _places = new(sheet, _memory, _findings);
+        _make = new(tokens, text);
+        _readings = new(sheet, _memory, _places, _make, openCheck, _findings);
+        _observations = new(_checks, _places, _make, _findings);
+    }
+
+    public IReadOnlyList<Finding> Write(IEnumerable<Frame> frames)
+    {
+        foreach (var frame in frames.Where(frame => !frame.Empty))
+        {
+            Write(frame);
+        }
+
+        return _findings;
+    }
+
+    private void Write(Frame frame)
+    {
+        var before = _findings.Count;
+        if (frame.Echo != Echo.None && !frame.Says)
+        {
+            _observations.WriteEcho(frame, _memory.Last);
+        }
+
+        _readings.Write(frame);
+        foreach (var predicate in InOrder(frame))
+        {
+            Write(frame, predicate);
+        }
+
+        _observations.WriteExceptions(frame, before);
+        var written = _findings[before..];
+        _memory.Keep(frame, written, written.Count > 0 ? _sheet.Find(written[^1].Check) : null);
+    }
+
+    // A word that names the part says nothing more where something else is said; a setting comes after its values.
+    private static IEnumerable<Predicate> InOrder(Frame frame)
+    {
+        var more = frame.Predicates.OfType<ConditionSaid>().Any(condition => !condition.Naming);
+        return frame.Predicates
+            .Where(predicate => predicate is not ConditionSaid { Naming: true } || !more)
+            .OrderBy(predicate => predicate is ActionDone { Action: PartActions.Adjusted } ? 1 : 0);
+    }
+
+    private void Write(Frame frame, Predicate predicate)
+    {
+        switch (predicate)
+        {
+            case ConditionSaid condition:
+                _observations.Write(frame, condition);
+                break;
+            case NothingSaid nothing:
+                _observations.Write(frame, nothing);
+                break;
+            case ActionDone action:
+                WriteAction(frame, action);
+                break;
+        }
+    }
+
+    private void WriteAction(Frame frame, ActionDone done)
+    {
+        foreach (var check in _checks.ForAction(frame, done))
+        {
+            var (cylinders, doubt) = _places.Of(frame, check);
+            foreach (var place in cylinders.Where(place => !IsKnown(check, place, done.Action)))
+            {
+                _findings.Add(_make.Action(frame, done, check, place, done.Action, doubt));
+            }
+        }
+    }
+
+    private bool IsKnown(Check check, int? place, string action) =>
+        _findings.Any(earlier => earlier.Check == check.Id && earlier.Place?.Cylinder == place && earlier.Action == action);
+}

@@ -1,0 +1,60 @@
+using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Frames;
+
+namespace InspectLog.Dictation.Understanding.Writing;
+
+/// <summary>What was spoken of so far, which later words may mean without naming it.</summary>
+internal sealed class Memory
+{
+    /// <summary>The words that last named a part or quantity.</summary>
+    public IReadOnlyList<string> Bag { get; private set; } = [];
+
+    /// <summary>The check of the last finding.</summary>
+    public Check? Check { get; private set; }
+
+    /// <summary>The cylinders last named.</summary>
+    public IReadOnlyList<int> Places { get; private set; } = [];
+
+    /// <summary>What those cylinders were called; null where they were called cylinders or only numbered.</summary>
+    public string? PlaceNoun { get; private set; }
+
+    /// <summary>Whether the talk turned to something no check is about.</summary>
+    public bool Foreign { get; private set; }
+
+    /// <summary>The findings of the frame that last gave any.</summary>
+    public IReadOnlyList<Finding> Last { get; private set; } = [];
+
+    public void Keep(Frame frame, IReadOnlyList<Finding> findings, Check? check)
+    {
+        Foreign = frame.Foreign || Foreign && !frame.Mentioned;
+        if (frame.Mentioned && !frame.Foreign)
+        {
+            Bag = [.. frame.Bag];
+        }
+
+        if (findings.Count > 0)
+        {
+            (Last, Check) = ([.. findings], check);
+        }
+
+        KeepPlaces(frame);
+    }
+
+    private void KeepPlaces(Frame frame)
+    {
+        if (frame.Places.Count > 0)
+        {
+            Places = [.. frame.Places.SelectMany(place => place.Cylinders).Distinct()];
+            PlaceNoun = frame.PlaceIsCylinder ? null : frame.Mentioned ? Check?.PlaceNoun : PlaceNoun;
+        }
+        else if (frame.Set == PlaceSet.All || frame.Mentioned && !Carries(frame, Check))
+        {
+            Places = [];
+        }
+    }
+
+    /// <summary>Whether the cylinders last named hold for a frame that names none.</summary>
+    public bool Carries(Frame frame, Check? check) =>
+        !frame.Mentioned
+        || !frame.Plural && check?.PlaceNoun is not null && (PlaceNoun is null || check.PlaceNoun == PlaceNoun);
+}

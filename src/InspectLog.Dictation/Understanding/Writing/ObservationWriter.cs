@@ -1,0 +1,101 @@
+using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Frames;
+
+namespace InspectLog.Dictation.Understanding.Writing;
+
+/// <summary>Writes the observations of a frame. The same observation is written once.</summary>
+internal sealed class ObservationWriter(
+    CheckChooser checks, PlaceChooser places, FindingMaker make, List<Finding> findings)
+{
+    public void Write(Frame frame, ConditionSaid said)
+    {
+        // "Nine point four k, good" speaks of the limit, and "checked the spark" of no outcome.
+        var remark = said.Good && !frame.Mentioned && findings is [.., { Kind: FindingKind.Reading }];
+        if (remark || frame.Looked && said.Naming)
+        {
+            return;
+        }
+
+        foreach (var check in checks.ForCondition(frame, said))
+        {
+            var meanings = CheckChooser.Meanings(said, check);
+            if (meanings.Count == 0)
+            {
+                continue;
+            }
+
+            var either = meanings.Count > 1 ? $"this may mean {meanings[0].Id} or {meanings[1].Id}" : null;
+            var (cylinders, doubt) = places.Of(frame, check);
+            foreach (var place in cylinders)
+            {
+                Add(make.Observation(frame, said, check, place, meanings[0].Id, said.Negated, Doubts.Join(doubt, either)));
+            }
+        }
+    }
+
+    public void Write(Frame frame, NothingSaid said)
+    {
+        if (checks.Named(frame, AbsenceCounts) is not [var check, ..])
+        {
+            return;
+        }
+
+        var good = check.Conditions.First(condition => condition.Meaning == ConditionMeaning.Good);
+        var (cylinders, doubt) = places.Of(frame, check);
+        foreach (var place in cylinders)
+        {
+            Add(make.Observation(frame, said, check, place, good.Id, negated: true, doubt));
+        }
+    }
+
+    /// <summary>The cylinders that "all except" left out, of which nothing else was said, are otherwise.</summary>
+    public void WriteExceptions(Frame frame, int from)
+    {
+        if (frame.ExceptTaken || frame.Except.Count == 0)
+        {
+            return;
+        }
+
+        var said = findings.Skip(from).Where(finding => finding.Kind == FindingKind.Observation)
+            .DistinctBy(finding => (finding.Check, finding.Condition)).ToList();
+        foreach (var finding in said)
+        {
+            foreach (var cylinder in frame.Except)
+            {
+                Add(finding with { Place = new(cylinder), Negated = !finding.Negated });
+            }
+        }
+    }
+
+    /// <summary>"Three doesn't", "same on four": what was said before, of other cylinders.</summary>
+    public void WriteEcho(Frame frame, IReadOnlyList<Finding> before)
+    {
+        var pattern = before
+            .Where(finding => finding.Place is not null && (frame.Echo == Echo.Same || finding.Kind == FindingKind.Observation))
+            .DistinctBy(finding => (finding.Kind, finding.Check, finding.Condition, finding.Action, finding.Value, finding.Bracket))
+            .ToList();
+        foreach (var place in frame.Places.SelectMany(place => place.Cylinders).Distinct())
+        {
+            foreach (var finding in pattern)
+            {
+                var negated = frame.Echo switch { Echo.Does => false, Echo.DoesNot => true, _ => finding.Negated };
+                findings.Add(make.Again(finding, frame, place) with { Negated = negated });
+            }
+        }
+    }
+
+    // "Nothing on five" says something only where the absence of the good is the fault: no spark, no start.
+    private static bool AbsenceCounts(Check check) =>
+        check.Conditions.Any(condition => condition.Meaning == ConditionMeaning.Good)
+        && check.Conditions.All(condition => condition.Meaning != ConditionMeaning.Bad);
+
+    private void Add(Finding finding)
+    {
+        var known = findings.Any(earlier => earlier.Kind == FindingKind.Observation && earlier.Check == finding.Check
+            && earlier.Place == finding.Place && earlier.Condition == finding.Condition && earlier.Negated == finding.Negated);
+        if (!known)
+        {
+            findings.Add(finding);
+        }
+    }
+}

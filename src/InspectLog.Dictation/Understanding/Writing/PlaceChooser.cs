@@ -1,0 +1,58 @@
+using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Frames;
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Writing;
+
+/// <summary>The cylinders something holds for.</summary>
+/// <param name="Cylinders">One for each finding; a single null where it holds for no cylinder by itself.</param>
+/// <param name="Doubt">Why a person should look twice.</param>
+internal readonly record struct ChosenPlaces(IReadOnlyList<int?> Cylinders, string? Doubt);
+
+/// <summary>Chooses the cylinders that something said of a check holds for.</summary>
+internal sealed class PlaceChooser(CheckSheet sheet, Memory memory, IReadOnlyList<Finding> findings)
+{
+    public ChosenPlaces Of(Frame frame, Check check)
+    {
+        if (!check.PerCylinder)
+        {
+            return new([null], null);
+        }
+
+        if (frame.Places.Count > 0)
+        {
+            return new(
+                [.. frame.Places.SelectMany(place => place.Cylinders).Distinct().Cast<int?>()],
+                Doubts.Join([.. frame.Places.Select(place => place.Doubt)]));
+        }
+
+        switch (frame.Set)
+        {
+            case PlaceSet.All or PlaceSet.Any:
+                return new(AllBut(frame.Except), null);
+            case PlaceSet.Rest:
+                return new(AllBut(Named(check)), null);
+        }
+
+        if (memory.Places.Count > 0 && memory.Carries(frame, check))
+        {
+            return new([.. memory.Places.Cast<int?>()], null);
+        }
+
+        return frame.Plural && check.Spoken.MainForActions
+            ? new(AllBut(frame.Except), $"no numbers were said: taken as all {sheet.Cylinders}")
+            : new([null], SingularDoubt(frame, check));
+    }
+
+    public IReadOnlyList<int?> AllBut(IEnumerable<int> left) =>
+        [.. Enumerable.Range(1, sheet.Cylinders).Except(left).Cast<int?>()];
+
+    // "The lead is burnt" leaves open which one; "the cap is cracked" does not.
+    private static string? SingularDoubt(Frame frame, Check check) =>
+        check.Measurand is not null || check.Spoken.MainForActions && frame.Bag.Contains(Stems.Of(check.PlaceNoun!))
+            ? $"no {check.PlaceNoun} was named"
+            : null;
+
+    private IEnumerable<int> Named(Check check) =>
+        findings.Where(finding => finding.Check == check.Id && finding.Place is not null).Select(finding => finding.Place!.Cylinder);
+}

@@ -1,0 +1,112 @@
+using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Frames;
+
+namespace InspectLog.Dictation.Understanding.Writing;
+
+/// <summary>Writes the readings of a frame: repeats, one value for many cylinders, values for cylinders in order,
+/// gauge brackets.</summary>
+internal sealed class ReadingWriter(
+    CheckSheet sheet, Memory memory, PlaceChooser places, FindingMaker make, Check? openCheck, List<Finding> findings)
+{
+    // A gauge that still waits for its counterpart, which may stand in the next frame.
+    private ValueSaid? _openGauge;
+    private ChosenPlaces _openGaugePlaces;
+
+    public void Write(Frame frame)
+    {
+        var values = frame.Predicates.OfType<ValueSaid>().ToList();
+        if (values.Count == 0 || !Belongs(frame, values[0]))
+        {
+            return;
+        }
+
+        var check = values[0].Check;
+        var chosen = Chosen(frame, check, values.Count);
+        if (check.Measurand!.Gauge && values.Any(value => value.Goes is not null))
+        {
+            WriteBrackets(frame, check, values, chosen);
+            return;
+        }
+
+        WriteValues(frame, check, values, chosen);
+        if (frame is { Was: true, Now: true } && values.Count == 2 && check.Actions.Contains(PartActions.Adjusted)
+            && !frame.Predicates.Any(predicate => predicate is ActionDone))
+        {
+            foreach (var place in chosen.Cylinders)
+            {
+                findings.Add(make.Action(frame, values[1], check, place, PartActions.Adjusted, chosen.Doubt));
+            }
+        }
+    }
+
+    // Whether the values are about a check at all, and not about something else that was talked of.
+    private bool Belongs(Frame frame, ValueSaid value)
+    {
+        if (frame.Foreign || !frame.Mentioned && (frame.Unknown > 0 || memory.Foreign))
+        {
+            return false;
+        }
+
+        var alone = value.Value.UnitSaid && !frame.Tied && sheet.Checks.Count(check => check.Measurand?.Kind == value.Check.Measurand!.Kind) == 1;
+        return !value.Nameless || openCheck is not null || value.Value.AngleSaid || alone;
+    }
+
+    private ChosenPlaces Chosen(Frame frame, Check check, int values)
+    {
+        var chosen = places.Of(frame, check);
+        return chosen.Cylinders is [null] && check.PerCylinder && values == sheet.Cylinders
+            ? new(places.AllBut([]), "no cylinders were named: taken in order")
+            : chosen;
+    }
+
+    private void WriteValues(Frame frame, Check check, List<ValueSaid> values, ChosenPlaces chosen)
+    {
+        var set = frame.Was || frame.Predicates.Any(predicate => predicate is ActionDone { Action: PartActions.Adjusted });
+        var (cylinders, doubt) = chosen;
+        if (cylinders.Count > 1 && values.Count > 1 && !set)
+        {
+            var mismatch = cylinders.Count == values.Count ? null : $"{values.Count} values for {cylinders.Count} places";
+            for (var i = 0; i < values.Count; i++)
+            {
+                Add(frame, check, values[i], cylinders[Math.Min(i, cylinders.Count - 1)], Doubts.Join(doubt, mismatch));
+            }
+
+            return;
+        }
+
+        foreach (var value in values)
+        {
+            var range = value.Value.RangeEnd && !set ? "said as a range" : null;
+            foreach (var place in cylinders)
+            {
+                Add(frame, check, value, place, Doubts.Join(doubt, range));
+            }
+        }
+    }
+
+    private void Add(Frame frame, Check check, ValueSaid value, int? place, string? doubt)
+    {
+        var nameless = value is { Nameless: true, Value.AngleSaid: false } ? "no check was named" : null;
+        findings.Add(make.Reading(frame, value, check, place, Doubts.Join(doubt, nameless)));
+    }
+
+    private void WriteBrackets(Frame frame, Check check, List<ValueSaid> values, ChosenPlaces chosen)
+    {
+        foreach (var value in values.Where(value => value.Goes is not null))
+        {
+            if (_openGauge is not { } other || other.Goes == value.Goes || other.Check != check)
+            {
+                (_openGauge, _openGaugePlaces) = (value, chosen);
+                continue;
+            }
+
+            var (cylinders, doubt) = frame.Placed ? chosen : _openGaugePlaces;
+            foreach (var place in cylinders)
+            {
+                findings.Add(make.Bracket(frame, other, value, check, place, doubt));
+            }
+
+            _openGauge = null;
+        }
+    }
+}
