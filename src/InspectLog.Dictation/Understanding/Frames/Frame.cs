@@ -53,6 +53,9 @@ internal sealed class Frame
     /// <summary>Whether it speaks of a part or a person that no check is about.</summary>
     public bool Foreign { get; set; }
 
+    /// <summary>Whether people are spoken of, who start and stop as engines do.</summary>
+    public bool Person { get; set; }
+
     /// <summary>Whether something was said to have been otherwise before.</summary>
     public bool Was { get; set; }
 

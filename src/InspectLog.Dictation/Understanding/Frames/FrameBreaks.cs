@@ -5,7 +5,7 @@ using InspectLog.Dictation.Understanding.Words;
 namespace InspectLog.Dictation.Understanding.Frames;
 
 /// <summary>Decides where one frame ends and the next begins.</summary>
-internal sealed class FrameBreaks(Draft draft)
+internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
 {
     /// <summary>A subject comes: to the current frame, or to a new one.</summary>
     /// <param name="place">Whether it is a cylinder rather than a part.</param>
@@ -39,8 +39,13 @@ internal sealed class FrameBreaks(Draft draft)
             return !frame.SubjectAfter || !draft.Comma && (draft.Preposition || draft.SubjectJustSaid || draft.PlaceMarked);
         }
 
-        return !draft.Comma && (draft.Preposition || place && draft.PlaceMarked) && !(place && frame.Placed);
+        return !draft.Comma && (draft.Preposition || place && draft.PlaceMarked || !place && Described()) && !(place && frame.Placed);
     }
+
+    // "Has a cracked boot": what was said describes the noun that follows.
+    private bool Described() =>
+        draft.Before is { Condition: true } condition && condition.First > 0
+        && tokens[condition.First - 1].Stem is "a" or "an" or "some" or "has" or "have" or "with" or "no";
 
     /// <summary>Something is said: of the current frame's subject, or of one to come.</summary>
     public void Predicate()

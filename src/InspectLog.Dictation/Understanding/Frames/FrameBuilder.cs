@@ -21,7 +21,7 @@ internal sealed class FrameBuilder
     public FrameBuilder(CheckSheet sheet, Lexicon lexicon, Topics topics, IReadOnlyList<Token> tokens, Check? openCheck)
     {
         _tokens = tokens;
-        _breaks = new(_draft);
+        _breaks = new(_draft, tokens);
         _gauges = new(_draft);
         _settings = new(_draft, _breaks, tokens);
         _subjects = new(_draft, _breaks, lexicon, tokens);
@@ -129,15 +129,18 @@ internal sealed class FrameBuilder
                 EndNegation();
                 (_draft.Separated, _draft.Comma, _draft.Preposition, _draft.PlaceMarked) = (true, true, false, false);
                 _draft.Negated &= ListGoesOn();
+                DropTalk();
                 break;
             case Role.And or Role.Or:
                 (_draft.Separated, _draft.PlaceMarked) = (true, false);
+                DropTalk();
                 break;
             case Role.But when _subjects.ButExcepts():
                 _draft.Excepting = true;
                 break;
             case Role.But:
                 (_draft.Separated, _draft.Comma, _draft.Negated, _draft.Excepting) = (true, true, false, false);
+                DropTalk();
                 break;
             case Role.Preposition:
                 (_draft.Preposition, _draft.PlaceMarked, _draft.Frame.Tied) = (true, false, true);
@@ -151,6 +154,9 @@ internal sealed class FrameBuilder
                 break;
             case Role.PlaceMark:
                 _draft.PlaceMarked = true;
+                break;
+            case Role.Person:
+                _draft.Frame.Person = true;
                 break;
             case Role.OtherPart:
                 _subjects.Other();
@@ -186,8 +192,20 @@ internal sealed class FrameBuilder
             case Role.Goes or Role.Stops:
                 _gauges.Mark(goes: item.Role == Role.Goes);
                 break;
+            case Role.Nothing when _draft.Ahead(later => later.Role is not (Role.Filler or Role.Verb or Role.Was)) is { Condition: true }:
+                TakeNoneOf(item);
+                break;
             case Role.Nothing:
                 _predicates.Nothing(item);
+                break;
+            case Role.Absent:
+                _predicates.Absent();
+                break;
+            case Role.Bad:
+                _predicates.Bad(item);
+                break;
+            case Role.Pronoun when _draft is { Separated: true, Frame.Says: true, Repairing: false }:
+                _draft.Open();
                 break;
             case Role.Same:
                 TakeSame(item);
@@ -216,6 +234,26 @@ internal sealed class FrameBuilder
                 _draft.Frame.Looked = true;
                 break;
         }
+    }
+
+    // Words before a comma that are about nothing we know say nothing about what follows it.
+    private void DropTalk()
+    {
+        if (_draft.Frame is { HasSubject: false, Says: false, Unknown: > 0, Foreign: false })
+        {
+            _draft.Open();
+        }
+    }
+
+    // "None cracked": of all, not cracked.
+    private void TakeNoneOf(Item item)
+    {
+        if (_tokens[item.First].Stem == "none")
+        {
+            _subjects.Set(Role.All, item);
+        }
+
+        _draft.Negated = true;
     }
 
     private void TakeSame(Item item)

@@ -49,6 +49,37 @@ internal sealed class Predicates(
         draft.AfterPredicate();
     }
 
+    /// <summary>"Spark is missing on three": what was named is absent.</summary>
+    public void Absent()
+    {
+        if (draft.Frame.Predicates is [.., ConditionSaid { Naming: true } named])
+        {
+            draft.Frame.Predicates[^1] = named with { Negated = true };
+        }
+        else
+        {
+            draft.Negated = true;
+        }
+    }
+
+    /// <summary>"Plug two is bad": not good, without saying how.</summary>
+    public void Bad(Item item)
+    {
+        // "The wrong lead" says nothing of the lead.
+        if (item.First > 0 && tokens[item.First - 1].Stem is "the" or "a")
+        {
+            return;
+        }
+
+        breaks.Predicate();
+        draft.Frame.Predicates.Add(new ConditionSaid(item.First, item.Next, [], Good: true, Negated: !draft.Negated)
+        {
+            Doubt = "what is wrong was not said",
+        });
+        draft.Negated = false;
+        draft.AfterPredicate();
+    }
+
     public void Nothing(Item item)
     {
         breaks.Predicate();
@@ -83,9 +114,10 @@ internal sealed class Predicates(
         return true;
     }
 
-    // "A set of leads", "the change": a noun, nothing done. "To set": not done yet.
+    // "A set of leads", "the gauge set goes": a noun, nothing done. "To set": not done yet.
     private bool IsNoun(Item item) =>
-        item.First > 0 && tokens[item.First - 1].Stem is "a" or "an" or "the" or "full" or "this" or "that" or "to"
+        tokens[item.First].Stem is "set" && draft.Ahead() is { Role: Role.Goes or Role.Verb or Role.Was or Role.DoesNot }
+        || item.First > 0 && tokens[item.First - 1].Stem is "a" or "an" or "the" or "full" or "this" or "that" or "to"
         && tokens[item.First].Stem is "set" or "reset" or "change" or "move" or "put" or "turn";
 
     // "Is set to", "is gapped at": how it stands, not what was done.

@@ -23,7 +23,7 @@ internal sealed class RunReader(
 
     private readonly NumberGrammar _numbers = new(tokens);
 
-    private readonly record struct Reading(Check Check, IReadOnlyList<NumberRole> Roles, double Cost);
+    private readonly record struct Reading(Check Check, int Score, IReadOnlyList<NumberRole> Roles, double Cost);
 
     /// <summary>Whether the run is the number in "all six".</summary>
     public bool CountsAll()
@@ -32,7 +32,7 @@ internal sealed class RunReader(
         return draft.Before?.Role is Role.All or Role.Any or Role.Rest or Role.Both or Role.Neither or Role.Filler
             && draft.Frame.Set != PlaceSet.None && draft.Frame.Places.Count == 0
             && _numbers.At(run.First) is [{ Whole: true } number, ..] && number.Next == run.Next
-            && (number.Value == sheet.Cylinders || draft.Before.Role != Role.Filler);
+            && (number.Value == sheet.Cylinders || draft.Before.Role is Role.All or Role.Rest && number.Value > 1);
     }
 
     /// <summary>What the numbers of the current item stand for.</summary>
@@ -45,7 +45,7 @@ internal sealed class RunReader(
         var readings = candidates
             .Select(candidate => (candidate, Read: NumberRoles.Of(tokens, run.First, run.Next, candidate.Check, context)))
             .Select(read => new Reading(
-                read.candidate.Check, read.Read.Roles, read.Read.Cost + (best - read.candidate.Score) * NameWeight))
+                read.candidate.Check, read.candidate.Score, read.Read.Roles, read.Read.Cost + (best - read.candidate.Score) * NameWeight))
             .OrderBy(reading => reading.Cost)
             .ThenBy(reading => reading.Check == openCheck ? 0 : 1)
             .ToList();
@@ -69,6 +69,7 @@ internal sealed class RunReader(
     {
         var best = readings[0];
         if (readings.Count < 2 || best.Check == openCheck || readings[1].Cost - best.Cost > Undecided
+            || best.Score - readings[1].Score > 2 * Topics.PartWeight
             || !readings[1].Roles.Any(role => role is ValueNumber))
         {
             return best.Roles;
@@ -104,14 +105,16 @@ internal sealed class RunReader(
         var frame = draft.Frame;
         var complete = frame is { SubjectBefore: false, SubjectAfter: true, Says: true };
         var own = complete ? [] : frame.Bag.ToList();
-        own.AddRange(NamedAhead(own.Count > 0));
+        own.AddRange(NamedAhead(topics.Rank(own).Any(ranked => ranked.Subject > 0)));
         var carried = draft.Frames.LastOrDefault(earlier => (earlier != frame || complete) && earlier.Mentioned)?.Bag.ToList() ?? [];
-        if (own.Count > 0)
+        var named = topics.Rank(own);
+        var before = topics.Rank(carried);
+        if (own.Count > 0 && (named.Any(Measured) || !before.Any(Measured)))
         {
-            return Narrowed(topics.Rank(own), own, carried);
+            return Narrowed(named, own, carried);
         }
 
-        if (topics.Rank(carried) is { Count: > 0 } before)
+        if (before.Count > 0)
         {
             return Scores(before);
         }
@@ -139,6 +142,8 @@ internal sealed class RunReader(
         var both = topics.Rank(own.Concat(carried)).ToDictionary(ranked => ranked.Check, ranked => ranked.Score);
         return [.. named.Select(ranked => (ranked.Check, both.GetValueOrDefault(ranked.Check)))];
     }
+
+    private static bool Measured(Ranked ranked) => ranked.Check.Measurand is not null;
 
     private static IReadOnlyList<(Check Check, int Score)> Scores(IReadOnlyList<Ranked> ranked) =>
         [.. ranked.Select(one => (one.Check, one.Score))];

@@ -9,6 +9,14 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
 {
     public void Mention(Item item)
     {
+        if (draft.Excepting)
+        {
+            draft.Frame.Cover(item.First, item.Next);
+            draft.PlaceMarked = true;
+            return;
+        }
+
+        var none = draft.Before is { Role: Role.Not } not && tokens[not.First].Stem == "no" && lexicon.IsPlaceNoun(tokens[item.Next - 1].Stem);
         breaks.Subject(place: false);
         var frame = draft.Frame;
         var words = WordsOf(item);
@@ -30,6 +38,11 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
         var marks = lexicon.IsPlaceNoun(tokens[item.Next - 1].Stem);
         draft.AfterSubject();
         draft.PlaceMarked = marks;
+        if (none && draft.Frame.Set == PlaceSet.None)
+        {
+            // "No lead is cracked" speaks of every lead.
+            draft.Frame.Set = PlaceSet.All;
+        }
     }
 
     private void Add(Frame frame, Item item, List<string> words)

@@ -58,6 +58,16 @@ internal sealed class ItemReader
                 : new(at, at + 1, token.Text[0] is '.' or '?' or '!' ? Role.Filler : Role.Comma);
         }
 
+        if (token.Text[0] == '\'')
+        {
+            return new(at, at + 1, ShortVerb(at));
+        }
+
+        if (token.Text == "others")
+        {
+            return new(at, at + 1, Role.Rest);
+        }
+
         var match = _lexicon.Match(_tokens, at);
         if (match is { } phrase && at + phrase.Length > _next)
         {
@@ -67,6 +77,10 @@ internal sealed class ItemReader
         return Homophone(at) ?? Number(at, match?.Length ?? 0) ?? _actions.At(at, _next, Last) ?? Ordinal(at)
             ?? NoNumber(at) ?? (match is { } found ? Phrase(at, found.Length, found.Meanings) : SubjectWord(at));
     }
+
+    // "The cap's back" has a verb, "the coil's winding" has none.
+    private Role ShortVerb(int at) =>
+        _tokens[at].Text is "'s" or "'re" && !(at + 1 < _next && _lexicon.IsSubjectWord(_tokens[at + 1].Stem)) ? Role.Verb : Role.Filler;
 
     private Item? Last => _items.Count > 0 ? _items[^1] : null;
 

@@ -27,9 +27,9 @@ internal static class NonFindingCues
     public static IReadOnlySet<string> Orders { get; } = Words(
         "replace|clean|adjust|pull|take|fit|swap|order|turn|crank|switch|remove|disconnect|reconnect|unplug|"
         + "make|hold|bring|give|pass|hand|fetch|grab|write|hang|keep|leave|tighten|renew|regap|scrape|change|start|stop|"
-        + "buy|call|ring|ask|tell|remind|mind|don't|use|try|move|open|close|lift|drop|wipe|brush|undo|find|"
+        + "buy|call|ring|ask|tell|remind|mind|use|try|move|open|close|lift|drop|wipe|brush|undo|find|"
         + "watch|wait|stand|push|press|play|send|let|go|come|sign|get|book|lend|throw|shut|clear|"
-        + "sweep|tidy|roll|lower|raise|wind|charge|fill|top|drain|paint|weld|imagine|suppose|say|guess");
+        + "sweep|tidy|roll|lower|raise|wind|charge|fill|drain|paint|weld|imagine|suppose|say|guess");
 
     /// <summary>Verbs of looking: at the start of a sentence they order a look, and what follows the comma counts.
     /// </summary>
@@ -37,8 +37,8 @@ internal static class NonFindingCues
 
     /// <summary>Verbs that, before their subject, ask.</summary>
     public static IReadOnlySet<string> Askers { get; } = Words(
-        "is|are|was|were|does|do|did|has|have|can|could|would|should|will|shall|isn't|aren't|wasn't|doesn't|don't|"
-        + "didn't|hasn't|haven't|won't|may|might");
+        "is|are|was|were|does|do|did|has|have|can|could|would|should|will|shall|"
+        + "may|might");
 
     public static IReadOnlySet<string> QuestionWords { get; } = Words(
         "what|which|where|who|whose|why|how|when|what's|where's|who's|how's|what'd|how'd");
@@ -55,7 +55,7 @@ internal static class NonFindingCues
             + "to do|worth|asked|wonder|wondering|don't know|do not know|not sure|no idea|can't tell|cannot tell|"
             + "hard to tell|hard to say|can't say|unsure|whether|make sure|be careful|look for|look out for|"
             + "watch for|watch out|check for|looking for|feel for|listen for|beware|expect|expecting|expected|"
-            + "before i|before we|once i|once we|when i|when we|after i|after we|suppose|imagine|say it|would be|would have|"
+            + "before i|before we|once i|once we|when i|when we|after i|after we|suppose|imagine|say it|would have|"
             + "shall|i'd rather|i'd better|you'd better|better|i'd|we'd|had better|instead of|rather than|"
             + "waiting for|wait for|wait until|waiting on|wait till|for sale|in stock|we stock|stock|on the shelf|on the bench|"
             + "in the drawer|in the box|in the van|quote|quoted|invoice|price|cost|costs|charge|charged|worth it|"
@@ -86,7 +86,8 @@ internal static class NonFindingCues
             + "anything more|factory|normally|usually|typically|generally|in theory|ideally|acceptable|rated|"
             + "range is|k range|ohm range|volt range|ohms range|volts range|ohm scale|volt scale|the range|meter is on|meter is set|set the meter|"
             + "meter to|zero the meter|zeroed|meter's battery|meter battery|selector|autorange|auto range|"
-            + "he said|she said|they said|he says|she says|they say|owner says|owner said|customer says|"
+            + "other engine|another engine|next door|would be|bike|motorbike|lorry|truck|tractor|mower|boat|trailer|caravan|"
+            + "says|saying|he said|she said|they said|he says|she says|they say|owner says|owner said|customer says|"
             + "customer said|told me|told us|apparently|according to the owner|owner reckons|he reckons|complains|complained|"
             + "complaint|reported|reports|rumour|the advert|the seller|someone said|somebody said|people say|says the owner|"
             + "haven't measured|haven't checked|haven't tested|haven't looked|haven't done|haven't got to|"
@@ -98,6 +99,7 @@ internal static class NonFindingCues
             + "per year|a year|each year|every year|every day|every week|every month|per day|per hour|an hour|"
             + "for example|for instance|such as|as in|means|meaning|called|the name|known as|"
             + "on the phone|on the radio|the weather|outside|in the shop|in the workshop"),
+        (CueReach.Sentence, "before you|once you|when you|if you|until you|after you|as soon as you|do not forget"),
     ];
 
     private static HashSet<string> Words(string words) => new(words.Split('|'), StringComparer.Ordinal);

@@ -62,9 +62,9 @@ internal sealed class NonFindings
     }
 
     // "Is the", "are they", "does lead": the verb stands before whom it asks about.
-    private bool AskedOf(int at) =>
+    private bool AskedOf(int at) => _tokens[at].IsWord("not") ? at + 1 < _next && AskedOf(at + 1) :
         _tokens[at].Stem is "the" or "it" or "that" or "this" or "there" or "you" or "we" or "i" or "they" or "she" or "he"
-            or "any" or "all" or "your" or "my" or "our" or "these" or "those" or "everything" or "anyone" or "not"
+            or "any" or "all" or "your" or "my" or "our" or "these" or "those" or "everything" or "anyone"
         || _nounAt(at);
 
     private void Orders()
@@ -77,6 +77,12 @@ internal sealed class NonFindings
 
         // "Clean." is how it looks; an order names what to clean.
         if (at + 1 >= _next || _tokens[at + 1].Kind == TokenKind.Mark)
+        {
+            return;
+        }
+
+        var describes = _lexicon.Match(_tokens, at)?.Meanings.Any(term => term.Condition is not null) ?? false;
+        if (describes && _tokens[at + 1].Stem is not ("the" or "it" or "them" or "that" or "those" or "these" or "all" or "out" or "up"))
         {
             return;
         }
@@ -104,24 +110,26 @@ internal sealed class NonFindings
         return at;
     }
 
+    // A cue inside a longer phrase that is known ("right at the limit") is no cue.
     private void FollowCues()
     {
+        var known = _first;
         for (var at = _first; at < _next; at++)
         {
-            var cue = _tokens[at].Text.EndsWith("'ll", StringComparison.Ordinal) && Cues.Match(_tokens, at) is null
-                ? (1, [CueReach.Forward])
-                : Cues.Match(_tokens, at);
-            var other = _lexicon.Match(_tokens, at);
-            if (cue is not { } found || found.Length < (other?.Length ?? 0))
+            var phrase = _lexicon.Match(_tokens, at)?.Length ?? 0;
+            if (CueAt(at) is { } cue && cue.Length >= phrase && at + cue.Length > known)
             {
-                at += other is { Length: > 1 } ? other.Value.Length - 1 : 0;
-                continue;
+                Apply(cue.Reach, at, at + cue.Length);
             }
 
-            Apply(found.Meanings[0], at, at + found.Length);
-            at += found.Length - 1;
+            known = Math.Max(known, at + phrase);
         }
     }
+
+    private (int Length, CueReach Reach)? CueAt(int at) =>
+        _tokens[at].Text == "'ll" ? (1, CueReach.Forward)
+        : Cues.Match(_tokens, at) is { } cue ? (cue.Length, cue.Meanings[0])
+        : null;
 
     private void Apply(CueReach reach, int at, int after)
     {
@@ -188,9 +196,9 @@ internal sealed class NonFindings
         return end;
     }
 
-    private bool HasVerb(int at) =>
+    private bool HasVerb(int at) => _tokens[at].Text is "'s" or "'re" || (
         _lexicon.Match(_tokens, at)?.Meanings.Any(term =>
-            term.Role is Role.Verb or Role.Was or Role.Now or Role.Pronoun or Role.DoesNot || term.Action is not null) ?? false;
+            term.Role is Role.Verb or Role.Was or Role.Now or Role.Pronoun or Role.DoesNot || term.Action is not null) ?? false);
 
     private void Block(int from, int to) => Array.Fill(_blocked, true, from - _first, Math.Max(0, to - from));
 

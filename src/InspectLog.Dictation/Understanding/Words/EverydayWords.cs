@@ -10,7 +10,7 @@ internal static class EverydayWords
     private static readonly (Role Role, string Phrases)[] Rows =
     [
         (Role.Filler,
-            "a|an|the|this|that|these|those|my|our|its|her|his|your|i|we|you|they|here|just|about|exactly|even|flat|"
+            "a|an|the|this|that|these|those|my|our|its|her|his|your|they|here|just|about|exactly|even|flat|"
             + "straight|away|very|really|pretty|approximately|roughly|around|nearly|almost|well|so|um|uh|er|erm|ah|"
             + "eh|hm|hmm|mm hm|yes|yeah|yep|aye|then|please|still|already|only|bit|little|lot|kind|sort|some|too|"
             + "also|as well|at last|finally|again|once more|which|who|okay then|right then|let's see|let me see|"
@@ -37,23 +37,26 @@ internal static class EverydayWords
             + "looks|look|looked|looking|looks like|seems|seem|appears|comes out at|came out at|came in at|comes to|came to|"
             + "comes up as|comes up at|sits|sit|sitting|stands|stand|i've|i've got|i have|i read|i see|i get|i got|i make it|i find|found|"
             + "we have|we've got|registers|indicates|settled at|settles at|turns out|feels|came up|comes up|come up|"
-            + "says|saying|running at|is at|makes|equals|gone|has gone|have gone|remains|stays|come out|comes out|"
+            + "running at|is at|makes|equals|has gone|have gone|remains|stays|come out|comes out|"
             + "what i have is|i'm reading|i'm seeing|i'm getting|i am getting|we read|we get|checks out at|works out at|"
-            + "meter reads|meter says|meter shows|the meter reads|the meter says|the meter shows|gauge reads|turned out"),
+            + "meter reads|meter says|meter shows|the meter reads|the meter says|the meter shows|gauge reads|gauge says|gauge shows|turned out"),
         (Role.Was, "was|were|had been|started at|started out at|started off at|used to read|came as|came in as"),
         (Role.Now, "now|is now|are now|it's now|now it's|now reads|and now|these days"),
+        (Role.Person, "i|we|you"),
         (Role.Pronoun, "it|them|that one|this one|those two|these two|she|he|the pair"),
         (Role.And, "and|plus|as well as|along with|and also|and then"),
         (Role.Or, "or|nor|and no"),
         (Role.But, "but|whereas|while|although|however|yet"),
         (Role.Not,
-            "not|no|isn't|aren't|wasn't|weren't|without|free of|free from|no sign of|no signs of|never|hasn't|"
+            "not|no|without|free of|free from|no sign of|no signs of|never|hasn't|"
             + "haven't|hasn't got|haven't got|no trace of|no evidence of|isn't any|aren't any|not any|lacks|"
-            + "is not|are not|was not|were not|ain't|no longer|no visible"),
+            + "no longer|no visible"),
         (Role.DoesNot,
-            "doesn't|don't|won't|didn't|does not|do not|will not|did not|wouldn't|can't|cannot|refuses to|"
+            "does not|do not|will not|did not|would not|can not|cannot|refuses to|"
             + "fails to|failed to|refused to"),
         (Role.Does, "does|do|did|will"),
+        (Role.Absent, "missing|absent|gone|lost|lost its|lost the|lacking|has lost|have lost"),
+        (Role.Bad, "bad|wrong|incorrect|not right|no good|not good|shot|knackered|faulty|not correct|not OK|not fine|not in order"),
         (Role.Nothing, "nothing|none|nothing at all|nil|dead|no light|no flash|not a thing|nowt|nothing there"),
         (Role.Correct,
             "correction|sorry|i mean|i meant|make that|no make that|no wait|wait|wait no|hang on|hold on|actually|"
@@ -71,9 +74,9 @@ internal static class EverydayWords
         (Role.Neither, "none of|none of the|neither|not one of|no one of|not a single"),
         (Role.Both, "both|both of|the two|either"),
         (Role.Rest,
-            "the rest|rest|the others|the other ones|others|the remaining|remaining|everything else|the other three|"
-            + "the other four|the other five|the other two|all the others|all the rest|the remainder|all others|"
-            + "every other one|all other|all the other"),
+            "the rest|rest|the other ones|the remaining|remaining|everything else|the other three|"
+            + "the other four|the other five|the other two|all the rest|the remainder|"
+            + "every other one"),
         (Role.Except,
             "except|except for|apart from|other than|bar|save|save for|excluding|with the exception of|barring|"
             + "all but|aside from|excepting|minus"),

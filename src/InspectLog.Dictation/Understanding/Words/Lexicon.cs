@@ -28,7 +28,7 @@ internal sealed class Lexicon
 {
     private static readonly HashSet<string> SmallWords = new(StringComparer.Ordinal)
     {
-        "of", "the", "at", "on", "in", "to", "a", "and", "is", "plus", "it",
+        "of", "the", "at", "on", "in", "to", "a", "and", "is", "plus", "it", "'s",
     };
 
     private readonly PhraseTable<Term> _phrases = new();
@@ -58,9 +58,23 @@ internal sealed class Lexicon
         }
     }
 
-    /// <summary>The longest known phrase that starts at a token.</summary>
-    public (int Length, IReadOnlyList<Term> Meanings)? Match(IReadOnlyList<Token> tokens, int at) =>
-        _phrases.Match(tokens, at);
+    /// <summary>The longest known phrase that starts at a token. A condition that a shorter one means for another
+    /// check is among its meanings: "burnt through" is burnt for those that do not know it.</summary>
+    public (int Length, IReadOnlyList<Term> Meanings)? Match(IReadOnlyList<Token> tokens, int at)
+    {
+        var matches = _phrases.Matches(tokens, at).ToList();
+        if (matches.Count == 0)
+        {
+            return null;
+        }
+
+        var (length, meanings) = matches[0];
+        var known = meanings.Select(term => term.Condition?.Check).ToHashSet();
+        var more = meanings.Any(term => term.Condition is not null)
+            ? matches.Skip(1).SelectMany(match => match.Meanings).Where(term => term.Condition is { } other && !known.Contains(other.Check)).ToList()
+            : [];
+        return (length, more.Count == 0 ? meanings : [.. meanings, .. more]);
+    }
 
     /// <summary>Whether the word occurs in the name of a check or part.</summary>
     public bool IsSubjectWord(string stem) => _subjectWords.Contains(stem);
@@ -71,6 +85,10 @@ internal sealed class Lexicon
     /// <summary>The words of a phrase that count when it is compared with what was said.</summary>
     public static IReadOnlyList<string> Content(string phrase) =>
         [.. PhraseTable<Term>.StemsOf(phrase).Where(stem => !SmallWords.Contains(stem)).Distinct()];
+
+    // A part the sheet also names in the plural is one that is counted: leads, towers, but only one cap.
+    private static IEnumerable<string> Counted(string phrase) =>
+        Tokenizer.Cut(phrase).Where(token => token.Plural).Select(token => token.Stem);
 
     private void AddCheck(Check check)
     {
@@ -83,7 +101,7 @@ internal sealed class Lexicon
         if (check.PlaceNoun is { } noun)
         {
             _placeNouns.Add(noun);
-            _placeNouns.UnionWith(check.Spoken.Parts.SelectMany(Content));
+            _placeNouns.UnionWith(check.Spoken.Subjects.Concat(check.Spoken.Parts).SelectMany(Counted));
         }
 
         foreach (var condition in check.Conditions)

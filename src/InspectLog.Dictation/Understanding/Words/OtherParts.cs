@@ -15,7 +15,7 @@ internal static class OtherParts
         + "ear plugs|door gap|panel gap|bonnet gap|valve gap|tappet gap|ring gap|shut gap|points gap|valve timing|"
         + "cam timing|timing chain|timing belt|timing cover|valve clearance|brake light|head light|headlight|"
         + "fuel feed|oil feed|water feed|fuel supply|oil supply|hydraulic circuit|brake circuit|cooling circuit|"
-        + "coil spring|coil springs|radio|radiator|brake|brakes|clutch|gearbox|exhaust|wiper|tyre|wheel|"
+        + "coil spring|coil springs|radio|radiator|brake|brakes|clutch|gearbox|exhaust|wiper|wiper blade|fan blade|saw blade|battery terminal|battery terminals|battery post|battery clamp|tyre|wheel|"
         + "carburettor|fuel pump|water pump|alternator|dynamo|starter motor|starter|fan belt|heater|horn|"
         + "coffee|tea|kettle|lunch|sandwich|phone|door|window|seat|roof|bonnet|boot lid|boot space|car boot|boot of the car|"
         + "steering|suspension|compressor|drill|torch|jack|ramp|trolley|toolbox|spanner|socket|screwdriver|"

@@ -39,20 +39,26 @@ internal sealed class PhraseTable<T>
     /// <summary>The longest phrase that starts at a token, with how many tokens it takes; or nothing.</summary>
     public (int Length, IReadOnlyList<T> Meanings)? Match(IReadOnlyList<Token> tokens, int at)
     {
-        if (tokens[at].Kind != TokenKind.Word || !_byFirst.TryGetValue(tokens[at].Stem, out var entries))
+        foreach (var match in Matches(tokens, at))
         {
-            return null;
-        }
-
-        foreach (var entry in entries)
-        {
-            if (Fits(entry.Stems, tokens, at))
-            {
-                return (entry.Stems.Length, entry.Meanings);
-            }
+            return match;
         }
 
         return null;
+    }
+
+    /// <summary>The phrases that start at a token, the longest first.</summary>
+    public IEnumerable<(int Length, IReadOnlyList<T> Meanings)> Matches(IReadOnlyList<Token> tokens, int at)
+    {
+        if (tokens[at].Kind != TokenKind.Word || !_byFirst.TryGetValue(tokens[at].Stem, out var entries))
+        {
+            yield break;
+        }
+
+        foreach (var entry in entries.Where(entry => Fits(entry.Stems, tokens, at)))
+        {
+            yield return (entry.Stems.Length, entry.Meanings);
+        }
     }
 
     private static bool Fits(string[] stems, IReadOnlyList<Token> tokens, int at)

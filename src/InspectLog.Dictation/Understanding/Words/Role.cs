@@ -24,6 +24,9 @@ internal enum Role
     /// <summary>Stands for the part spoken of: it, them, that one.</summary>
     Pronoun,
 
+    /// <summary>The speaker and those around: I, we, you.</summary>
+    Person,
+
     And,
     Or,
 
@@ -35,6 +38,9 @@ internal enum Role
 
     /// <summary>No, not, without.</summary>
     Not,
+
+    /// <summary>Missing, gone, lost: the absence of what is named before or after it.</summary>
+    Absent,
 
     /// <summary>Does not, will not: negates the verb that follows, or stands for it.</summary>
     DoesNot,
@@ -90,6 +96,9 @@ internal enum Role
 
     /// <summary>As it should be, of whatever is spoken of: good, fine.</summary>
     Good,
+
+    /// <summary>Not as it should be, without saying how: wrong, bad.</summary>
+    Bad,
 
     /// <summary>New: the part that follows was replaced.</summary>
     New,

@@ -1,17 +1,16 @@
 namespace InspectLog.Dictation.Understanding.Words;
 
-/// <summary>Brings a word into one spelling: no possessive, no plural, American "meter" and "center". Used alike on
-/// what is said and on the phrases it is looked up in, so an odd stem does no harm.</summary>
+/// <summary>Brings a word into one form: no plural, American "meter" and "center". Used alike on what is said and on
+/// the phrases it is looked up in, so an odd stem does no harm.</summary>
 internal static class Stems
 {
     public static string Of(string word)
     {
-        if (word.EndsWith("'s", StringComparison.Ordinal) && !Contractions.Contains(word))
+        if (word.Length > 4 && word.EndsWith("es", StringComparison.Ordinal) && Hisses(word[..^2]))
         {
             word = word[..^2];
         }
-
-        if (word.Length > 3 && word[^1] == 's' && word[^2] is not ('s' or 'u' or 'i' or '\''))
+        else if (word.Length > 3 && word[^1] == 's' && word[^2] is not ('s' or 'u' or 'i' or '\''))
         {
             word = word[..^1];
         }
@@ -19,11 +18,9 @@ internal static class Stems
         return Spelling(word);
     }
 
-    private static readonly HashSet<string> Contractions = new(StringComparer.Ordinal)
-    {
-        "it's", "that's", "there's", "she's", "he's", "here's", "what's", "where's", "who's", "how's", "let's",
-        "when's", "one's",
-    };
+    private static bool Hisses(string word) =>
+        word.EndsWith("sh", StringComparison.Ordinal) || word.EndsWith("ch", StringComparison.Ordinal)
+        || word.EndsWith("ss", StringComparison.Ordinal) || word[^1] == 'x';
 
     private static string Spelling(string word) => word switch
     {

@@ -30,5 +30,5 @@ internal sealed record Token(
     public bool IsMark(char mark) => Kind == TokenKind.Mark && Text[0] == mark;
 
     /// <summary>Whether the word carries a plural ending that its stem lacks.</summary>
-    public bool Plural => Kind == TokenKind.Word && Text[^1] == 's' && Stem[^1] != 's' && !Text.EndsWith("'s", StringComparison.Ordinal);
+    public bool Plural => Kind == TokenKind.Word && Text[^1] == 's' && Stem[^1] != 's';
 }

@@ -102,6 +102,13 @@ internal sealed class Tokenizer
             _at++;
         }
 
+        if (Contractions.Parts(word) is var (stem, ending, at))
+        {
+            Add(TokenKind.Word, stem, start, start + at);
+            Add(TokenKind.Word, ending, start + at, _at);
+            return;
+        }
+
         Add(TokenKind.Word, Symbol(word), start, _at);
     }
 

@@ -43,7 +43,7 @@ internal sealed class CheckChooser(Topics topics, Memory memory, Check? openChec
     public IReadOnlyList<Check> ForCondition(Frame frame, ConditionSaid said)
     {
         var named = Named(frame, check => Meanings(said, check).Count > 0);
-        if (named.Count > 0 || frame.Mentioned || frame.Unknown > 0 || frame.Foreign || said.Good)
+        if (named.Count > 0 || frame.Mentioned || frame.Unknown > 0 || frame.Foreign || frame.Person || said.Good)
         {
             return named;
         }

@@ -44,10 +44,18 @@ internal sealed class FindingWriter
             _observations.WriteEcho(frame, _memory.Last);
         }
 
-        _readings.Write(frame);
+        var read = false;
         foreach (var predicate in InOrder(frame))
         {
-            Write(frame, predicate);
+            if (predicate is not ValueSaid)
+            {
+                Write(frame, predicate);
+            }
+            else if (!read)
+            {
+                _readings.Write(frame);
+                read = true;
+            }
         }
 
         _observations.WriteExceptions(frame, before);

@@ -21,6 +21,9 @@ internal sealed class Memory
     /// <summary>Whether the talk turned to something no check is about.</summary>
     public bool Foreign { get; private set; }
 
+    /// <summary>Whether the last frame told how something was before.</summary>
+    public bool Was { get; private set; }
+
     /// <summary>The findings of the frame that last gave any.</summary>
     public IReadOnlyList<Finding> Last { get; private set; } = [];
 
@@ -37,6 +40,7 @@ internal sealed class Memory
             (Last, Check) = ([.. findings], check);
         }
 
+        Was = frame.Was && findings.Any(finding => finding.Kind == FindingKind.Reading);
         KeepPlaces(frame);
     }
 

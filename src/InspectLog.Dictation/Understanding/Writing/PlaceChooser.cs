@@ -30,6 +30,8 @@ internal sealed class PlaceChooser(CheckSheet sheet, Memory memory, IReadOnlyLis
         {
             case PlaceSet.All or PlaceSet.Any:
                 return new(AllBut(frame.Except), null);
+            case PlaceSet.Both when LastTwo(check) is { Count: 2 } two:
+                return new([.. two.Cast<int?>()], null);
             case PlaceSet.Rest:
                 return new(AllBut(Named(check)), null);
         }
@@ -42,6 +44,13 @@ internal sealed class PlaceChooser(CheckSheet sheet, Memory memory, IReadOnlyLis
         return frame.Plural && check.Spoken.MainForActions
             ? new(AllBut(frame.Except), $"no numbers were said: taken as all {sheet.Cylinders}")
             : new([null], SingularDoubt(frame, check));
+    }
+
+    // The last two cylinders spoken of: "plug one gap point eight, plug two gap point nine, both sooty".
+    private List<int> LastTwo(Check check)
+    {
+        var places = memory.Places.Count == 2 ? memory.Places : findings.Select(finding => finding.Place?.Cylinder).OfType<int>();
+        return check.PerCylinder ? [.. places.Reverse().Distinct().Take(2).Order()] : [];
     }
 
     public IReadOnlyList<int?> AllBut(IEnumerable<int> left) =>

@@ -29,12 +29,13 @@ internal sealed class ReadingWriter(
         }
 
         WriteValues(frame, check, values, chosen);
-        if (frame is { Was: true, Now: true } && values.Count == 2 && check.Actions.Contains(PartActions.Adjusted)
+        var before = frame.Was ? values.Count == 2 : memory.Was && memory.Check == check;
+        if (frame.Now && before && check.Actions.Contains(PartActions.Adjusted)
             && !frame.Predicates.Any(predicate => predicate is ActionDone))
         {
             foreach (var place in chosen.Cylinders)
             {
-                findings.Add(make.Action(frame, values[1], check, place, PartActions.Adjusted, chosen.Doubt));
+                findings.Add(make.Action(frame, values[^1], check, place, PartActions.Adjusted, chosen.Doubt));
             }
         }
     }
