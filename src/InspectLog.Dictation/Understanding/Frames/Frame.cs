@@ -1,4 +1,5 @@
 using InspectLog.Dictation.Understanding.Numbers;
+using InspectLog.Dictation.Understanding.Words;
 
 namespace InspectLog.Dictation.Understanding.Frames;
 
@@ -9,10 +10,10 @@ internal sealed class Frame
     public required int Sentence { get; init; }
 
     /// <summary>The names of parts and quantities, in the groups that "and" joins: "cap and rotor".</summary>
-    public List<List<string>> Mentions { get; } = [];
+    public List<List<NamedWord>> Mentions { get; } = [];
 
     /// <summary>All words that name parts and quantities.</summary>
-    public IEnumerable<string> Bag => Mentions.SelectMany(words => words);
+    public IEnumerable<NamedWord> Bag => Mentions.SelectMany(words => words);
 
     /// <summary>The cylinders named by number.</summary>
     public List<PlaceNumbers> Places { get; } = [];

@@ -43,7 +43,7 @@ internal sealed class Predicates(
             });
         if (item.Subject && !draft.Frame.Mentioned)
         {
-            draft.Frame.Mentions.Add([.. Enumerable.Range(item.First, item.Next - item.First).Select(i => tokens[i].Stem)]);
+            draft.Frame.Mentions.Add(Subjects.NamedWords(tokens, item));
         }
 
         draft.AfterPredicate();

@@ -61,7 +61,9 @@ internal sealed class RunReader(
         var corrected = draft.Repairing && frame is { Placed: true, Says: false };
         var known = frame.Placed && !(frame is { Says: true, SubjectBefore: true } && draft.Separated)
             || !frame.HasSubject && draft.Frames.Count > 1 && draft.Frames[^2] is { Placed: true } last && last.Sentence == draft.Sentence;
-        return new(draft.PlaceMarked || on || draft.Excepting || corrected, known && !corrected, sheet.Cylinders, draft.Between);
+        var listing = frame.Says && frame.Predicates.TrueForAll(predicate => predicate is ValueSaid)
+            && frame.Places.Sum(place => place.Cylinders.Count) > frame.Predicates.Count;
+        return new(draft.PlaceMarked || on || draft.Excepting || corrected, known && !corrected, sheet.Cylinders, draft.Between, listing);
     }
 
     // Where a second check explains the numbers about as well, a person has to choose.
@@ -132,7 +134,7 @@ internal sealed class RunReader(
     }
 
     // "Gap" alone fits two checks; after "plug one sooty" it is the plug gap.
-    private IReadOnlyList<(Check Check, int Score)> Narrowed(IReadOnlyList<Ranked> named, List<string> own, List<string> carried)
+    private IReadOnlyList<(Check Check, int Score)> Narrowed(IReadOnlyList<Ranked> named, List<NamedWord> own, List<NamedWord> carried)
     {
         if (carried.Count == 0 || named.Count < 2 || named[0].Subject > 0)
         {
@@ -148,23 +150,42 @@ internal sealed class RunReader(
     private static IReadOnlyList<(Check Check, int Score)> Scores(IReadOnlyList<Ranked> ranked) =>
         [.. ranked.Select(one => (one.Check, one.Score))];
 
-    // The names that follow the numbers before something else is said: "twelve volts at the ballast feed".
-    private IEnumerable<string> NamedAhead(bool mentioned)
+    // The names that follow the numbers before something else is said: "twelve volts at the ballast feed", "five k,
+    // secondary".
+    private IEnumerable<NamedWord> NamedAhead(bool mentioned)
     {
         for (var i = draft.At + 1; i < draft.Items.Count; i++)
         {
             var item = draft.Items[i];
+            if (item.Role == Role.Comma && !mentioned && OnlyNames(i + 1))
+            {
+                mentioned = true;
+                continue;
+            }
+
             var place = item.Number && draft.Items[i - 1] is { Role: Role.PlaceMark or Role.Preposition } or { Subject: true };
-            if (item.Role is Role.Comma or Role.And or Role.But || item.Role is Role.Verb or Role.Was && !item.Subject
+            if (item.Role is Role.Comma or Role.But || item.Role == Role.And && !JoinsNames(i) || item.Role is Role.Verb or Role.Was && !item.Subject
                 || item.Number && !place || mentioned && item.Role == Role.Preposition)
             {
                 yield break;
             }
 
-            for (var token = item.First; item.Subject && token < item.Next; token++)
+            foreach (var word in item.Subject ? Subjects.NamedWords(tokens, item) : [])
             {
-                yield return tokens[token].Stem;
+                yield return word;
             }
         }
+    }
+
+    // "The ballast plus coil", "the cap and rotor".
+    private bool JoinsNames(int and) =>
+        draft.Items[and - 1].Subject && draft.Items.Skip(and + 1).FirstOrDefault(item => item.Role != Role.Filler) is { Subject: true };
+
+    // Whether nothing but a name follows, so that it belongs to what stands before the comma.
+    private bool OnlyNames(int from)
+    {
+        var rest = draft.Items.Skip(from).TakeWhile(item => item.Role is not (Role.Comma or Role.But)).ToList();
+        return rest.Any(item => item.Subject) && rest.All(item => item.Subject && !item.Condition
+            || item.Role is Role.Filler or Role.Preposition && item.Action is null && !item.Number);
     }
 }

@@ -19,7 +19,7 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
         var none = draft.Before is { Role: Role.Not } not && tokens[not.First].Stem == "no" && lexicon.IsPlaceNoun(tokens[item.Next - 1].Stem);
         breaks.Subject(place: false);
         var frame = draft.Frame;
-        var words = WordsOf(item);
+        var words = NamedWords(tokens, item);
         if (draft is { Repairing: true, Repair: { SubjectSaid: false } repair })
         {
             repair.SubjectSaid = true;
@@ -45,7 +45,7 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
         }
     }
 
-    private void Add(Frame frame, Item item, List<string> words)
+    private void Add(Frame frame, Item item, List<NamedWord> words)
     {
         if (!frame.Mentioned || draft.Separated && !frame.Says && draft.SubjectJustSaid)
         {
@@ -59,8 +59,12 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
         frame.Cover(item.First, item.Next);
     }
 
-    public List<string> WordsOf(Item item) =>
-        [.. Enumerable.Range(item.First, item.Next - item.First).Select(i => tokens[i].Stem)];
+    public static List<NamedWord> NamedWords(IReadOnlyList<Token> tokens, Item item)
+    {
+        var stems = Enumerable.Range(item.First, item.Next - item.First).Select(i => tokens[i].Stem).ToList();
+        var phrase = string.Join(' ', stems);
+        return [.. stems.Select(stem => new NamedWord(stem, phrase))];
+    }
 
     // "Lead guitarist": a part's name right before an unknown noun belongs to that noun.
     private bool IsCompound(Item item) =>

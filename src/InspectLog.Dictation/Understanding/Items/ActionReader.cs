@@ -55,9 +55,9 @@ internal sealed class ActionReader(Lexicon lexicon, IReadOnlyList<Token> tokens)
             var table = Particles[particles];
             for (var i = at + 1; i < Math.Min(next, at + LongestGap) && tokens[i].Kind != TokenKind.Mark; i++)
             {
-                if (table.Match(tokens, i) is not null && !Continues(i, next))
+                if (table.Match(tokens, i) is { } particle && i + particle.Length <= next && !Continues(i, next))
                 {
-                    return new(at, at + 1, Role.Unknown) { Action = new(action), Particle = i };
+                    return new(at, at + 1, Role.Unknown) { Action = new(action), Particle = (i, i + particle.Length) };
                 }
             }
         }

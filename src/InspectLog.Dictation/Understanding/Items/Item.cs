@@ -29,9 +29,9 @@ internal sealed record Item(int First, int Next, Role Role)
     /// <summary>Whether the speaker said that it is not so yet, or not of this car: a plan, a question, a limit.</summary>
     public bool Blocked { get; init; }
 
-    /// <summary>The token of a small word that belongs to this item though others stand between: "off" in "pulled the
-    /// lead off".</summary>
-    public int? Particle { get; init; }
+    /// <summary>The tokens of the small words that belong to this item though others stand between: "off" in "pulled
+    /// the lead off".</summary>
+    public (int First, int Next)? Particle { get; init; }
 
     public bool Condition => Conditions.Count > 0 || Role == Role.Good;
 }

@@ -34,7 +34,7 @@ internal sealed class ItemReader
             var item = _particles.Contains(at) ? new(at, at + 1, Role.Preposition) : ItemAt(at);
             if (item.Particle is { } particle)
             {
-                _particles.Add(particle);
+                _particles.UnionWith(Enumerable.Range(particle.First, particle.Next - particle.First));
             }
 
             _items.Add(item with { Blocked = blocked[at - first] });
@@ -74,9 +74,19 @@ internal sealed class ItemReader
             match = null;
         }
 
+        if (OpensTalk(at, match?.Length ?? 0))
+        {
+            return new(at, at + match!.Value.Length, Role.Filler);
+        }
+
         return Homophone(at) ?? Number(at, match?.Length ?? 0) ?? _actions.At(at, _next, Last) ?? Ordinal(at)
             ?? NoNumber(at) ?? (match is { } found ? Phrase(at, found.Length, found.Meanings) : SubjectWord(at));
     }
+
+    // "Okay, plug three is worn": the word opens the talk and judges nothing.
+    private bool OpensTalk(int at, int length) =>
+        length > 0 && at + length < _next && _items.TrueForAll(item => item.Role is Role.Filler or Role.Comma)
+        && string.Join(' ', Enumerable.Range(at, length).Select(i => _tokens[i].Stem)) is "okay" or "ok" or "right" or "all right" or "allright";
 
     // "The cap's back" has a verb, "the coil's winding" has none.
     private Role ShortVerb(int at) =>
@@ -86,7 +96,7 @@ internal sealed class ItemReader
 
     private Item? Number(int at, int phrase)
     {
-        if (_runs.At(at, _next) is not { } end || phrase > 1 || StandsForNoun(at))
+        if (_runs.At(at, _next) is not { } end || phrase > 1 || end == at + 1 && StandsForNoun(at))
         {
             return null;
         }

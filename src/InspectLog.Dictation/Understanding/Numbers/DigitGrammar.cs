@@ -62,6 +62,10 @@ internal sealed class DigitGrammar(IReadOnlyList<Token> tokens)
         if (asDecimal is { } plain)
         {
             yield return plain with { Cost = pointed ? 0 : groups > 0 ? 0.6 : 0.3 };
+            if (pointed && StrayDigit(end) is { } stray)
+            {
+                yield return new(end + 2, Number($"{first}.{second.Text}{stray}"), 2.5, false, "the figures were written apart");
+            }
         }
 
         if (asThousands is { } grouped)
@@ -69,6 +73,12 @@ internal sealed class DigitGrammar(IReadOnlyList<Token> tokens)
             yield return grouped with { Cost = pointed ? 0.6 : 0 };
         }
     }
+
+    // "0.8, 5": a digit that Whisper cut off a decimal.
+    private string? StrayDigit(int at) =>
+        at + 1 < tokens.Count && tokens[at].IsMark(',') && tokens[at + 1] is { Kind: TokenKind.Digits, Text.Length: 1, Lead: '\0' } digit
+        && (at + 2 == tokens.Count || tokens[at + 2].Kind == TokenKind.Mark)
+            ? digit.Text : null;
 
     // How many groups of three follow, all with the same mark: "12,300", "9.850".
     private int ThousandsGroups(int at, int end)
@@ -109,7 +119,7 @@ internal sealed class DigitGrammar(IReadOnlyList<Token> tokens)
         var cost = end - at == 1 || token.Lead != '\0' ? 0 : row ? 0.1 : NumberGrammar.SplitCost;
         if (token.Lead == '\0')
         {
-            yield return new(at + 1, Number(token.Text), cost, true);
+            yield return new(at + 1, Number(token.Text), cost, true, cost >= NumberGrammar.SplitCost ? "the figures were written as one number" : null);
         }
         else if (token.Lead is '.' or ',')
         {

@@ -5,4 +5,5 @@ namespace InspectLog.Dictation.Understanding.Numbers;
 /// <param name="Value">The number. Decimal, so that 12 thou stays exactly 0.3048 mm.</param>
 /// <param name="Cost">How unlikely this reading is in itself; 0 for the plain one.</param>
 /// <param name="Whole">Whether it is a plain whole number, which may name a cylinder.</param>
-internal readonly record struct NumberReading(int Next, decimal Value, double Cost, bool Whole);
+/// <param name="Doubt">Why a person should look twice; null for a plain reading.</param>
+internal readonly record struct NumberReading(int Next, decimal Value, double Cost, bool Whole, string? Doubt = null);

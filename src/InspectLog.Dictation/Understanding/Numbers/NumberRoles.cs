@@ -8,7 +8,8 @@ namespace InspectLog.Dictation.Understanding.Numbers;
 /// <param name="PlaceKnown">Whether a cylinder was already named.</param>
 /// <param name="Cylinders">How many cylinders there are.</param>
 /// <param name="Between">Whether "between" or "from" stands before the run.</param>
-internal readonly record struct RunContext(bool PlaceNounBefore, bool PlaceKnown, int Cylinders, bool Between);
+/// <param name="Listing">Whether the cylinders of a list still wait for their values.</param>
+internal readonly record struct RunContext(bool PlaceNounBefore, bool PlaceKnown, int Cylinders, bool Between, bool Listing);
 
 /// <summary>Decides which numbers of a run are cylinders and which are values, for one check: of all the ways to read
 /// the run, the one that costs least. So "lead four eight k" is lead 4 with 8 kΩ, and "supply twelve two" is
@@ -16,6 +17,9 @@ internal readonly record struct RunContext(bool PlaceNounBefore, bool PlaceKnown
 internal sealed class NumberRoles
 {
     private const double Skipped = 4;
+
+    // Cost of taking "five point nine" for cylinder 5 and 0.9.
+    private const double PointSplit = 2;
 
     private readonly IReadOnlyList<Token> _tokens;
     private readonly NumberGrammar _numbers;
@@ -106,6 +110,7 @@ internal sealed class NumberRoles
     private double Following(Path path, Step step, int at) => step.Role switch
     {
         PlaceNumbers when at == _first && _context.PlaceNounBefore => 0,
+        PlaceNumbers when _context.Listing => 4,
         PlaceNumbers => path.Before switch
         {
             Before.PlaceAndSeparator => 0.1,
@@ -145,8 +150,9 @@ internal sealed class NumberRoles
             yield break;
         }
 
-        var cost = reading.Cost + (_check.PerCylinder ? 0 : 5);
-        var doubt = reading.Cost >= NumberGrammar.SplitCost ? "the figures were written as one number" : null;
+        var pointed = reading.Doubt is null && _numbers.At(at).Any(longer => !longer.Whole && longer.Next > reading.Next && longer.Cost < 0.3);
+        var cost = reading.Cost + (_check.PerCylinder ? 0 : 5) + (pointed ? PointSplit : 0);
+        var doubt = pointed ? JoinedDoubt(at) : reading.Doubt;
         var cylinder = (int)reading.Value;
         yield return new(reading.Next, new PlaceNumbers(at, reading.Next, [cylinder], doubt), cost);
         if (!IsRangeWord(reading.Next))
@@ -158,11 +164,25 @@ internal sealed class NumberRoles
         {
             if (IsCylinder(end) && end.Value > reading.Value)
             {
-                var split = end.Cost >= NumberGrammar.SplitCost ? "the figures were written as one number" : doubt;
+                var split = end.Doubt ?? doubt;
                 var range = Enumerable.Range(cylinder, (int)end.Value - cylinder + 1).ToList();
                 yield return new(end.Next, new PlaceNumbers(at, end.Next, range, split), cost + end.Cost);
             }
         }
+    }
+
+    // "Plug one point eight" is plug 1 with 0.8 only where 1.8 could not be meant.
+    private string? JoinedDoubt(int at)
+    {
+        if (_check.Measurand is null)
+        {
+            return null;
+        }
+
+        var joined = _numbers.At(at).Where(reading => !reading.Whole && reading.Next <= _next)
+            .Select(reading => Sizes.Of(reading.Value, _units.At(reading.Next), _check))
+            .Any(size => size.Cost < Sizes.Implausible);
+        return joined ? "the cylinder and the value may be one number" : null;
     }
 
     private bool IsRangeWord(int at) => at < _next
@@ -191,7 +211,7 @@ internal sealed class NumberRoles
     {
         var size = Sizes.Of(reading.Value, unit, _check);
         var bare = unit is null && reading.Whole ? 0.4 : 0;
-        var role = new ValueNumber(at, next, size.Value, unit is not null, reading.Value, size.Doubt)
+        var role = new ValueNumber(at, next, size.Value, unit is not null, reading.Value, size.Doubt ?? reading.Doubt)
         {
             AngleSaid = unit is { Angle: true },
             RangeEnd = _context.Between || IsRangeWord(next) || at > _first && IsRangeWord(at - 1),

@@ -19,6 +19,7 @@ internal static class ActionWords
             "back|back on|back in|back down|back together|back home|home", PartActions.Reconnected),
         ("scraped|wiped|rubbed|brushed|filed|sanded|blew|washed|polished|scrubbed|buffed",
             "clean|down|up|off|out", PartActions.Cleaned),
+        ("gave|given", "a clean|a scrub|a wipe|a brush|a polish|a good clean", PartActions.Cleaned),
         ("swapped|changed|traded|switched", "out|for a new one|for new|for a spare|for a fresh one|for new ones|for another",
             PartActions.Replaced),
     ];

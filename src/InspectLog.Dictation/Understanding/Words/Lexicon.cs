@@ -71,7 +71,7 @@ internal sealed class Lexicon
         var (length, meanings) = matches[0];
         var known = meanings.Select(term => term.Condition?.Check).ToHashSet();
         var more = meanings.Any(term => term.Condition is not null)
-            ? matches.Skip(1).SelectMany(match => match.Meanings).Where(term => term.Condition is { } other && !known.Contains(other.Check)).ToList()
+            ? matches.Skip(1).Where(match => match.Meanings.All(term => term.Role != Role.Good)).SelectMany(match => match.Meanings).Where(term => term.Condition is { } other && !known.Contains(other.Check)).ToList()
             : [];
         return (length, more.Count == 0 ? meanings : [.. meanings, .. more]);
     }

@@ -76,7 +76,7 @@ internal sealed class CheckChooser(Topics topics, Memory memory, Check? openChec
         }
 
         var main = Named(frame, check => Can(check) && check.Spoken.MainForActions);
-        return any is [var best] && main is [var mainBest] && Subject(frame, best) > Subject(frame, mainBest) ? any : main;
+        return main.Count == 0 || any is [var best] && main is [var mainBest] && Subject(frame, best) > Subject(frame, mainBest) ? any : main;
     }
 
     /// <summary>The conditions of a check that the words can mean.</summary>
@@ -113,7 +113,7 @@ internal sealed class CheckChooser(Topics topics, Memory memory, Check? openChec
         return [whole.Check];
     }
 
-    private Ranked? Best(IEnumerable<string> words, Func<Check, bool> fits)
+    private Ranked? Best(IEnumerable<NamedWord> words, Func<Check, bool> fits)
     {
         var ranked = topics.Rank(words).Where(one => fits(one.Check)).ToList();
         if (ranked.Count == 0)

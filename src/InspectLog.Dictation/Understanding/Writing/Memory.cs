@@ -1,5 +1,6 @@
 using InspectLog.Checks;
 using InspectLog.Dictation.Understanding.Frames;
+using InspectLog.Dictation.Understanding.Words;
 
 namespace InspectLog.Dictation.Understanding.Writing;
 
@@ -7,7 +8,7 @@ namespace InspectLog.Dictation.Understanding.Writing;
 internal sealed class Memory
 {
     /// <summary>The words that last named a part or quantity.</summary>
-    public IReadOnlyList<string> Bag { get; private set; } = [];
+    public IReadOnlyList<NamedWord> Bag { get; private set; } = [];
 
     /// <summary>The check of the last finding.</summary>
     public Check? Check { get; private set; }

@@ -58,7 +58,7 @@ internal sealed class PlaceChooser(CheckSheet sheet, Memory memory, IReadOnlyLis
 
     // "The lead is burnt" leaves open which one; "the cap is cracked" does not.
     private static string? SingularDoubt(Frame frame, Check check) =>
-        check.Measurand is not null || check.Spoken.MainForActions && frame.Bag.Contains(Stems.Of(check.PlaceNoun!))
+        check.Measurand is not null || check.Spoken.MainForActions && frame.Bag.Any(word => word.Stem == check.PlaceNoun)
             ? $"no {check.PlaceNoun} was named"
             : null;
 
