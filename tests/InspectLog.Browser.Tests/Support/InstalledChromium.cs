@@ -1,0 +1,33 @@
+using Microsoft.Playwright;
+
+namespace InspectLog.Browser.Tests.Support;
+
+/// <summary>The Chromium of the system, started so that it keeps to itself. No browser is downloaded.</summary>
+internal static class InstalledChromium
+{
+    private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome"];
+
+    private static readonly string[] Quiet =
+    [
+        "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+        "--disable-component-update", "--disable-sync",
+    ];
+
+    public static Task<IBrowser> StartAsync(IPlaywright playwright, params string[] further) =>
+        playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+        {
+            ExecutablePath = Find(),
+            Args = [.. Quiet, .. further],
+
+            // Chromium's sandbox does not start for root, and continuous integration often is root.
+            ChromiumSandbox = Environment.UserName != "root",
+        });
+
+    private static string Find() =>
+        (from folder in (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
+         from name in Names
+         let path = Path.Combine(folder, name)
+         where File.Exists(path)
+         select path).FirstOrDefault()
+        ?? throw new InvalidOperationException("No Chromium is on the PATH. tests/run installs it, or says what to install.");
+}

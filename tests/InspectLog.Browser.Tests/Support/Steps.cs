@@ -1,0 +1,40 @@
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace InspectLog.Browser.Tests.Support;
+
+/// <summary>What a technician does on the pages, found by what the pages say.</summary>
+internal static class Steps
+{
+    public static ILocator Button(this IPage page, string name) => page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true });
+
+    /// <summary>From the empty garage to the bench: names the first vehicle and starts an inspection.</summary>
+    public static async Task StartFirstInspectionAsync(this IPage page, string vehicle = "Marigold", string technician = "Tess Okafor")
+    {
+        await page.GetByLabel("What do you call the first vehicle?").FillAsync(vehicle);
+        await page.Button("Add it").ClickAsync();
+        await page.GetByLabel("Who inspects").FillAsync(technician);
+        await page.Button("Start an inspection").ClickAsync();
+        await Expect(page.Locator("#bench")).ToBeVisibleAsync();
+
+        // The scripts are there once the page has loaded; no person is faster than that.
+        await page.WaitForLoadStateAsync(LoadState.Load);
+    }
+
+    /// <summary>Opens a check from the list of the sheet.</summary>
+    public static async Task OpenCheckAsync(this IPage page, string shortTitle, string title)
+    {
+        await page.Locator("#sheet").GetByRole(AriaRole.Link).Filter(new() { HasText = shortTitle }).First.ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Level = 1 })).ToHaveTextAsync(title);
+    }
+
+    public static Task OpenCoilSecondaryAsync(this IPage page) => page.OpenCheckAsync("Coil secondary", "Coil secondary resistance");
+
+    /// <summary>Opens the number field and types a value.</summary>
+    public static async Task MeasureAsync(this IPage page, string value)
+    {
+        await page.Locator("#measure > summary").ClickAsync();
+        await page.GetByLabel("Value", new() { Exact = true }).FillAsync(value);
+        await page.Locator("#measure").GetByRole(AriaRole.Button, new() { Name = "Keep reading" }).ClickAsync();
+    }
+}
