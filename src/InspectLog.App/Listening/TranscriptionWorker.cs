@@ -1,6 +1,4 @@
-using InspectLog.Checks;
 using InspectLog.Dictation.Hearing;
-using InspectLog.Dictation.Understanding;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Index;
@@ -87,18 +85,7 @@ public sealed partial class TranscriptionWorker(
             waiting.VehicleId, waiting.Inspection, new BenchEvent.Progress(waiting.Recording, share)));
         var transcript = await speech.TranscribeAsync(audio, progress, stoppingToken);
         var readiness = speech.Readiness;
-        var made = new TranscriptMade(
-            waiting.Recording,
-            transcript.Text,
-            [.. transcript.Words.Select(word => new TranscriptWord(
-                word.Text, word.Start, word.End, word.Probability, word.At))],
-            transcript.SpeechFound,
-            readiness.Model,
-            readiness.ModelSha256 ?? "");
-        var findings = BuiltInSheets.Find(sheetId) is { } sheet
-            ? new FindingReader(sheet).Read(transcript.Text, kept.OpenCheck)
-            : [];
-        return [made, new FindingsProposed(waiting.Recording, [.. findings.Select(Proposals.From)])];
+        return HeardEntries.Of(waiting.Recording, kept, sheetId, transcript, readiness.Model, readiness.ModelSha256 ?? "");
     }
 
     [LoggerMessage(LogLevel.Warning, "Speech cannot be transcribed now: {Problem}")]
