@@ -3,10 +3,11 @@
 #
 #   demo/make-media.sh recordings   voices only (seconds)
 #   demo/make-media.sh photos       pictures only (half an hour)
-#   demo/make-media.sh              both
+#   demo/make-media.sh transcripts  what the program hears in the recordings (seconds)
+#   demo/make-media.sh              all three
 #
 # The results are committed, so nobody needs to run this to build, test or use the program.
-# Debian packages: flite jq povray imagemagick.
+# Debian packages: flite jq povray imagemagick; transcripts need the .NET SDK.
 set -euo pipefail
 cd "$(dirname "$0")"
 
@@ -55,10 +56,23 @@ make_photos() {
   rm -rf "$work"
 }
 
+# What the speech model hears in the recordings, so that the demo opens without listening to them all.
+make_transcripts() {
+  need jq jq
+  need dotnet dotnet-sdk-10.0
+  local model sum
+  read -r sum model < ../src/InspectLog.Dictation/model/SHA256SUMS  # its first line is the Whisper model
+  dotnet run --project ../src/InspectLog.App -- transcribe "$PWD"/recordings/*.wav --json |
+    jq --slurp --arg model "$model" --arg sum "$sum" \
+      '{model: $model, modelSha256: $sum, recordings: map(.file |= sub(".*/"; ""))}' > transcripts.json
+  echo transcripts.json
+}
+
 case "${1:-all}" in
   recordings) make_recordings ;;
   photos) make_photos ;;
-  all) make_recordings; make_photos ;;
-  *) echo "usage: $0 [recordings|photos]" >&2; exit 2 ;;
+  transcripts) make_transcripts ;;
+  all) make_recordings; make_photos; make_transcripts ;;
+  *) echo "usage: $0 [recordings|photos|transcripts]" >&2; exit 2 ;;
 esac
 sha256sum recordings/*.wav photos/*.jpg > SHA256SUMS

@@ -27,6 +27,7 @@ internal static class CommandLine
             new VerifyVerb(surroundings),
             new RebuildVerb(surroundings),
             new ServeVerb(surroundings),
+            new DemoVerb(surroundings),
         };
         foreach (var help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples((HelpAction)help.Action!);

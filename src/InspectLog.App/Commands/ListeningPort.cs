@@ -1,12 +1,9 @@
 using System.CommandLine;
 using System.Globalization;
-using System.Net.Sockets;
-using InspectLog.App.Hosting;
-using Microsoft.AspNetCore.Connections;
 
 namespace InspectLog.App.Commands;
 
-/// <summary>The port the web app listens on, and what is said when it cannot have it.</summary>
+/// <summary>The option that names the port the web app listens on.</summary>
 internal static class ListeningPort
 {
     private const int Usual = 5757;
@@ -24,24 +21,4 @@ internal static class ListeningPort
             return 0;
         },
     };
-
-    public static async Task RunAsync(WebHostOptions options, CancellationToken stop)
-    {
-        try
-        {
-            await WebHost.RunAsync(options, stop);
-        }
-        catch (IOException e) when (e.InnerException is AddressInUseException)
-        {
-            throw new CommandException(
-                ExitCodes.Cannot,
-                $"Port {options.Port} is taken, perhaps by InspectLog itself. Stop that program, or choose another port with --port N.",
-                e);
-        }
-        catch (SocketException e)
-        {
-            throw new CommandException(
-                ExitCodes.Cannot, $"Port {options.Port} cannot be used here ({e.Message}). Choose another with --port N.", e);
-        }
-    }
 }

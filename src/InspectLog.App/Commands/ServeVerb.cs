@@ -1,5 +1,4 @@
 using System.CommandLine;
-using InspectLog.App.Hosting;
 
 namespace InspectLog.App.Commands;
 
@@ -24,19 +23,6 @@ internal sealed class ServeVerb : Verb
         "inspectlog serve --data /srv/garage --port 8080",
     ];
 
-    protected override async Task<int> RunAsync(ParseResult arguments, CancellationToken stop)
-    {
-        var speech = Surroundings.OpenSpeech(arguments.GetValue(_model));
-        if (speech.Readiness.Problem is { } problem)
-            Surroundings.Error.WriteLine(problem);
-
-        await ListeningPort.RunAsync(
-            new WebHostOptions(arguments.GetRequiredValue(_data), arguments.GetValue(_port), () => speech)
-            {
-                Time = Surroundings.Time,
-                Listening = address => Surroundings.Out.WriteLine($"InspectLog is open at {address}"),
-            },
-            stop);
-        return ExitCodes.Done;
-    }
+    protected override Task<int> RunAsync(ParseResult arguments, CancellationToken stop) => Serving.RunAsync(
+        Surroundings, arguments.GetRequiredValue(_data), arguments.GetValue(_port), arguments.GetValue(_model), stop);
 }

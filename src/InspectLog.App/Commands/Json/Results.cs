@@ -33,7 +33,7 @@ internal sealed record TranscriptJson(
     string File,
     string Text,
     IReadOnlyList<WordJson> Words,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<Finding>? Findings)
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<Finding>? Findings = null)
 {
     public static TranscriptJson From(string file, Transcript transcript, IReadOnlyList<Finding>? findings) =>
         new(file, transcript.Text, [.. transcript.Words.Select(WordJson.From)], findings);

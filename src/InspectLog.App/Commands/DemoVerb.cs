@@ -1,0 +1,38 @@
+using System.CommandLine;
+using InspectLog.App.Demo;
+
+namespace InspectLog.App.Commands;
+
+/// <summary>Starts the web app on the invented garage, in a folder that goes when the program stops.</summary>
+internal sealed class DemoVerb : Verb
+{
+    private readonly Option<int> _port = ListeningPort.Option();
+    private readonly Option<string?> _model = SpeechModelChoice.Option();
+
+    public DemoVerb(Surroundings surroundings)
+        : base(
+            "demo",
+            "Start the app with an invented garage to try everything on. It lies in a temporary folder and is gone when the program stops.",
+            surroundings)
+    {
+        Add(_port);
+        Add(_model);
+    }
+
+    public override IReadOnlyList<string> Examples => ["inspectlog demo"];
+
+    protected override async Task<int> RunAsync(ParseResult arguments, CancellationToken stop)
+    {
+        var folder = Directory.CreateTempSubdirectory("inspectlog-demo-");
+        try
+        {
+            DemoGarage.Make(folder.FullName, Surroundings.Time, DemoFiles.Shipped());
+            return await Serving.RunAsync(
+                Surroundings, folder.FullName, arguments.GetValue(_port), arguments.GetValue(_model), stop);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+}
