@@ -11,6 +11,7 @@ public interface ISpeechToText
     /// <param name="progress">Receives the share done, 0 to 1.</param>
     /// <param name="cancellationToken">Stops at the next window of audio.</param>
     /// <exception cref="SpeechUnavailableException">The model or the native library is missing or corrupt.</exception>
+    /// <exception cref="RecordingFailedException">The model failed on this recording.</exception>
     Task<Transcript> TranscribeAsync(PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken);
 }
 
@@ -22,4 +23,7 @@ public interface ISpeechToText
 public sealed record SpeechReadiness(bool Ready, string Model, string? ModelSha256, string? Problem);
 
 /// <summary>Speech cannot be transcribed now; recordings are kept and can be transcribed later.</summary>
-public sealed class SpeechUnavailableException(string message, Exception? inner = null) : Exception(message, inner);
+public class SpeechUnavailableException(string message, Exception? inner = null) : Exception(message, inner);
+
+/// <summary>This recording could not be transcribed, though others may be; it is kept and can be tried again later.</summary>
+public sealed class RecordingFailedException(string message, Exception? inner = null) : SpeechUnavailableException(message, inner);

@@ -27,6 +27,14 @@ public sealed record SpeechModels(ModelFile Whisper, ModelFile VoiceActivity)
     /// <param name="whisperFile">Path of the model file.</param>
     public static SpeechModels With(string whisperFile) => Shipped() with { Whisper = new ModelFile(whisperFile, null) };
 
+    /// <summary>Whether both files may be loaded. Hashes them only when they changed since the last call.</summary>
+    public SpeechReadiness Check()
+    {
+        var whisper = Whisper.Check();
+        var problem = whisper.Problem ?? VoiceActivity.Check().Problem;
+        return new(problem is null, Whisper.Name, whisper.Sha256, problem);
+    }
+
     private static Dictionary<string, string> ReadHashes()
     {
         using var sums = Assembly.GetExecutingAssembly().GetManifestResourceStream("SHA256SUMS")

@@ -43,6 +43,10 @@ internal sealed class WhisperDecoder : IDisposable
         return Better(first, second);
     }
 
+    /// <summary>One pass over silence, after which the first recording is as quick as the next.</summary>
+    public Task WarmUpAsync(CancellationToken cancellationToken) =>
+        Task.Run(() => RunAsync(new float[ShortestBuffer], DecodingPlan.For(1), temperatureStep: 0, cancellationToken), cancellationToken);
+
     public void Dispose() => _factory.Dispose();
 
     private static DecodedClip Better(DecodedClip first, DecodedClip second) =>

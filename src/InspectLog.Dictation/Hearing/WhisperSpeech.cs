@@ -25,10 +25,9 @@ public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDi
     {
         get
         {
-            var whisper = models.Whisper.Check();
-            var refusal = _refused is { } refused && refused.Sha256 == whisper.Sha256 ? refused.Problem : null;
-            var problem = whisper.Problem ?? models.VoiceActivity.Check().Problem ?? refusal ?? _loadLibrary();
-            return new(problem is null, models.Whisper.Name, whisper.Sha256, problem);
+            var files = models.Check();
+            var problem = files.Problem ?? RefusalOf(files.ModelSha256) ?? _loadLibrary();
+            return files with { Ready = problem is null, Problem = problem };
         }
     }
 
@@ -47,7 +46,7 @@ public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDi
         }
         catch (WhisperProcessingException e)
         {
-            throw new SpeechUnavailableException($"The speech model failed on this recording ({e.Message}). It is kept and can be transcribed later.", e);
+            throw new RecordingFailedException($"The speech model failed on this recording ({e.Message}). It is kept and can be transcribed later.", e);
         }
         finally
         {
@@ -55,14 +54,15 @@ public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDi
         }
     }
 
-    /// <summary>Loads the model ahead of the first recording.</summary>
+    /// <summary>Loads the model ahead of the first recording and runs it once, over silence.</summary>
     /// <exception cref="SpeechUnavailableException">The model or the native library is missing or corrupt.</exception>
     public async Task WarmUpAsync(CancellationToken cancellationToken)
     {
         await _turn.WaitAsync(cancellationToken);
         try
         {
-            await Task.Run(Load, cancellationToken);
+            var (decoder, _) = await Task.Run(Load, cancellationToken);
+            await decoder.WarmUpAsync(cancellationToken);
         }
         finally
         {
@@ -100,6 +100,9 @@ public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDi
         progress?.Report(1);
         return composer.Build(speechFound: clips.Count > 0);
     }
+
+    /// <summary>Why the model was refused at load, as long as the file is still that one.</summary>
+    private string? RefusalOf(string? sha256) => _refused is { } refused && refused.Sha256 == sha256 ? refused.Problem : null;
 
     private (WhisperDecoder Decoder, VoiceActivity VoiceActivity) Load()
     {

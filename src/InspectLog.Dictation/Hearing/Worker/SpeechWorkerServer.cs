@@ -1,0 +1,117 @@
+using System.Threading.Channels;
+
+namespace InspectLog.Dictation.Hearing.Worker;
+
+/// <summary>The worker's side: takes recordings from its parent and answers with transcripts.</summary>
+/// <remarks>Nothing else may write to the stream out, so a worker must not print to its standard output.</remarks>
+public static class SpeechWorkerServer
+{
+    /// <summary>Serves Whisper over this process's standard input and output until the parent closes its end.</summary>
+    /// <param name="models">The model files.</param>
+    /// <param name="cancellationToken">Ends it early.</param>
+    public static async Task RunWhisperAsync(SpeechModels models, CancellationToken cancellationToken)
+    {
+        await using var speech = new WhisperSpeech(models);
+        await using var fromParent = Console.OpenStandardInput();
+        await using var toParent = Console.OpenStandardOutput();
+        await RunAsync(fromParent, toParent, speech, cancellationToken);
+    }
+
+    /// <summary>Serves until the stream in ends.</summary>
+    /// <param name="fromParent">Frames from the client.</param>
+    /// <param name="toParent">Frames to the client.</param>
+    /// <param name="speech">What transcribes. A model is loaded before the client is told that the worker is ready.</param>
+    /// <param name="cancellationToken">Ends it early.</param>
+    /// <exception cref="InvalidDataException">The stream in does not hold the client's frames.</exception>
+    public static async Task RunAsync(Stream fromParent, Stream toParent, ISpeechToText speech, CancellationToken cancellationToken)
+    {
+        using var ending = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
+        var answers = Channel.CreateUnbounded<WorkerFrame>();
+        var writing = WriteAsync(answers.Reader, toParent);
+        var running = Task.CompletedTask;
+        CancellationTokenSource? current = null;
+        try
+        {
+            await WarmUpAsync(speech, cancellationToken);
+            answers.Writer.TryWrite(WorkerFrame.OfJson(WorkerMessage.Readiness, speech.Readiness));
+            while (await WorkerFrame.ReadAsync(fromParent, cancellationToken) is { } frame)
+            {
+                if (frame.Message == WorkerMessage.Cancel)
+                {
+                    current?.Cancel();
+                    continue;
+                }
+
+                if (frame.Message != WorkerMessage.Transcribe)
+                    throw new InvalidDataException("The parent does not speak the worker's protocol.");
+
+                await running;
+                current?.Dispose();
+                current = CancellationTokenSource.CreateLinkedTokenSource(ending.Token);
+                running = AnswerAsync(frame.ToAudio(), speech, answers.Writer, current.Token);
+            }
+        }
+        finally
+        {
+            await ending.CancelAsync();
+            await running;
+            current?.Dispose();
+            answers.Writer.Complete();
+            await writing;
+        }
+    }
+
+    private static async Task AnswerAsync(PcmAudio audio, ISpeechToText speech, ChannelWriter<WorkerFrame> answers, CancellationToken cancellationToken)
+    {
+        try
+        {
+            var progress = new DirectProgress(share => answers.TryWrite(WorkerFrame.OfShare(share)));
+            var transcript = await speech.TranscribeAsync(audio, progress, cancellationToken);
+            answers.TryWrite(WorkerFrame.OfJson(WorkerMessage.Transcript, transcript));
+        }
+        catch (OperationCanceledException)
+        {
+            answers.TryWrite(WorkerFrame.Of(WorkerMessage.Cancelled));
+        }
+        catch (SpeechUnavailableException e) when (e is not RecordingFailedException)
+        {
+            answers.TryWrite(WorkerFrame.OfText(WorkerMessage.Unavailable, e.Message));
+        }
+        catch (Exception e)
+        {
+            answers.TryWrite(WorkerFrame.OfText(WorkerMessage.Failed, e.Message));
+        }
+    }
+
+    private static async Task WarmUpAsync(ISpeechToText speech, CancellationToken cancellationToken)
+    {
+        try
+        {
+            if (speech is WhisperSpeech whisper)
+                await whisper.WarmUpAsync(cancellationToken);
+        }
+        catch (SpeechUnavailableException)
+        {
+            // The readiness that is sent next says why.
+        }
+    }
+
+    private static async Task WriteAsync(ChannelReader<WorkerFrame> answers, Stream toParent)
+    {
+        try
+        {
+            await foreach (var answer in answers.ReadAllAsync())
+                await answer.WriteAsync(toParent, CancellationToken.None);
+        }
+        catch (IOException)
+        {
+            // The parent is gone; the stream in ends too.
+        }
+    }
+
+    /// <summary>Reports on the thread that works, so that progress cannot come after the transcript.</summary>
+    private sealed class DirectProgress(Action<double> report) : IProgress<double>
+    {
+        public void Report(double value) => report(value);
+    }
+}

@@ -1,0 +1,203 @@
+using System.Diagnostics;
+using InspectLog.Dictation.Hearing;
+using InspectLog.Dictation.Hearing.Worker;
+
+namespace InspectLog.Dictation.Tests.Hearing.Worker;
+
+/// <summary>The client against workers that misbehave in every way a process can.</summary>
+[Collection(SpeechFixture.OneAtATime)]
+public sealed class SpeechWorkerClientTests : IDisposable
+{
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("inspectlog-worker-");
+
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    private string AFile => Path.Combine(_folder.FullName, "file");
+
+    [Fact]
+    public async Task Recording_is_transcribed_with_progress_and_the_worker_is_kept()
+    {
+        await using var client = TestWorker.Scripted();
+        var progress = new ProgressList();
+        var heard = await client.TranscribeAsync(Samples(1_000), progress, Stop);
+        Assert.Equal("1000", heard.Text);
+        Assert.Equal(new HeardWord("1000", 0.5, 1.25, 0.75, 0), Assert.Single(heard.Words));
+        Assert.Equal(Samples(1_000).Duration, heard.Duration);
+        Assert.Equal([0.25, 1], progress.Values);
+
+        Assert.Equal("0", (await client.TranscribeAsync(Samples(0), null, Stop)).Text);
+        Assert.Equal(1, client.Started);
+    }
+
+    [Fact]
+    public async Task Longest_recording_goes_through()
+    {
+        await using var client = TestWorker.Scripted();
+        Assert.Equal("9600000", (await client.TranscribeAsync(Samples(9_600_000), null, Stop)).Text);
+    }
+
+    [Fact]
+    public async Task Recordings_wait_for_each_other()
+    {
+        await using var client = TestWorker.Scripted("slow");
+        var heard = await Task.WhenAll(Enumerable.Range(1, 4).Select(n => client.TranscribeAsync(Samples(n), null, Stop)));
+        Assert.Equal(["1", "2", "3", "4"], heard.Select(one => one.Text));
+        Assert.Equal(1, client.Started);
+    }
+
+    [Fact]
+    public async Task Worker_that_crashed_is_replaced_and_the_recording_tried_again()
+    {
+        await using var client = TestWorker.Scripted("dies-once", AFile);
+        Assert.Equal("7", (await client.TranscribeAsync(Samples(7), null, Stop)).Text);
+        Assert.Equal(2, client.Started);
+    }
+
+    [Fact]
+    public async Task Recording_that_crashes_every_worker_fails_alone()
+    {
+        await using var client = TestWorker.Scripted("dies");
+        var failed = await Assert.ThrowsAsync<RecordingFailedException>(() => client.TranscribeAsync(Samples(7), null, Stop));
+        Assert.Contains("stopped 2 times", failed.Message, StringComparison.Ordinal);
+        Assert.True(client.Readiness.Ready);
+    }
+
+    [Fact]
+    public async Task Worker_killed_while_it_has_nothing_to_do_is_replaced()
+    {
+        await using var client = TestWorker.Scripted();
+        await client.StartAsync(Stop);
+        using (var worker = Process.GetProcessById(client.WorkerId!.Value))
+        {
+            worker.Kill();
+            await worker.WaitForExitAsync(Stop);
+        }
+
+        Assert.Equal("7", (await client.TranscribeAsync(Samples(7), null, Stop)).Text);
+        Assert.Equal(2, client.Started);
+    }
+
+    [Fact]
+    public async Task Worker_that_is_stuck_is_stopped_and_tried_once_more()
+    {
+        await using var client = TestWorker.Client(TestWorker.Command("scripted", "stuck"), TestWorker.Impatience);
+        var failed = await Assert.ThrowsAsync<RecordingFailedException>(() => client.TranscribeAsync(Samples(7), null, Stop));
+        Assert.Contains("no progress", failed.Message, StringComparison.Ordinal);
+        Assert.Equal(2, client.Started);
+    }
+
+    [Fact]
+    public async Task Cancel_is_obeyed_and_the_worker_kept()
+    {
+        await using var client = TestWorker.Scripted("slow");
+        using var cancel = CancellationTokenSource.CreateLinkedTokenSource(Stop);
+        var cancelAtOnce = new ProgressList(cancel.Cancel);
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => client.TranscribeAsync(Samples(7), cancelAtOnce, cancel.Token));
+        Assert.Equal("8", (await client.TranscribeAsync(Samples(8), null, Stop)).Text);
+        Assert.Equal(1, client.Started);
+    }
+
+    [Fact]
+    public async Task Worker_that_ignores_cancel_is_stopped()
+    {
+        await using var client = TestWorker.Client(TestWorker.Command("scripted", "stuck"), TestWorker.Impatience);
+        using var cancel = CancellationTokenSource.CreateLinkedTokenSource(Stop);
+        var cancelAtOnce = new ProgressList(cancel.Cancel);
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => client.TranscribeAsync(Samples(7), cancelAtOnce, cancel.Token));
+        Assert.Equal(1, client.Started);
+    }
+
+    [Fact]
+    public async Task Recording_the_worker_fails_on_is_told_with_the_reason()
+    {
+        await using var client = TestWorker.Scripted("fails");
+        var failed = await Assert.ThrowsAsync<RecordingFailedException>(() => client.TranscribeAsync(Samples(7), null, Stop));
+        Assert.Equal("out of luck", failed.Message);
+    }
+
+    [Fact]
+    public async Task Model_the_worker_lost_is_told()
+    {
+        await using var client = TestWorker.Scripted("unavailable");
+        var thrown = await Assert.ThrowsAsync<SpeechUnavailableException>(() => client.TranscribeAsync(Samples(7), null, Stop));
+        Assert.Equal("The model is gone.", thrown.Message);
+        Assert.Equal("The model is gone.", client.Readiness.Problem);
+    }
+
+    [Theory]
+    [InlineData("ends-at-once", "ended with code 134: no memory")]
+    [InlineData("garbage", "does not speak the worker's protocol")]
+    public async Task Worker_that_never_becomes_one_is_told(string behaviour, string reason)
+    {
+        await using var client = TestWorker.Client(TestWorker.Command(behaviour), TestWorker.Impatience);
+        var thrown = await Assert.ThrowsAsync<SpeechUnavailableException>(() => client.TranscribeAsync(Samples(7), null, Stop));
+        Assert.Contains(reason, thrown.Message, StringComparison.Ordinal);
+        Assert.False(client.Readiness.Ready);
+    }
+
+    [Fact]
+    public async Task Program_that_is_not_there_is_told()
+    {
+        await using var client = TestWorker.Client(new SpeechWorkerCommand(AFile));
+        var thrown = await Assert.ThrowsAsync<SpeechUnavailableException>(() => client.StartAsync(Stop));
+        Assert.Contains("cannot be started", thrown.Message, StringComparison.Ordinal);
+        Assert.Equal(thrown.Message, client.Readiness.Problem);
+    }
+
+    [Fact]
+    public async Task Worker_that_can_transcribe_later_is_found_out_without_asking()
+    {
+        await using var client = TestWorker.Scripted("not-ready", AFile);
+        var ready = new TaskCompletionSource();
+        client.BecameReady += (_, _) => ready.TrySetResult();
+        await Assert.ThrowsAsync<SpeechUnavailableException>(() => client.StartAsync(Stop));
+        Assert.Equal("The library is missing.", client.Readiness.Problem);
+
+        await File.WriteAllTextAsync(AFile, "put right", Stop);
+        await ready.Task.WaitAsync(TimeSpan.FromMinutes(1), Stop);
+        Assert.True(client.Readiness.Ready);
+        Assert.Equal("7", (await client.TranscribeAsync(Samples(7), null, Stop)).Text);
+    }
+
+    [Fact]
+    public async Task Worker_ends_with_its_client()
+    {
+        int worker;
+        await using (var client = TestWorker.Scripted())
+        {
+            await client.StartAsync(Stop);
+            worker = client.WorkerId!.Value;
+        }
+
+        Assert.Throws<ArgumentException>(() => Process.GetProcessById(worker));
+        var ended = TestWorker.Scripted();
+        await ended.DisposeAsync();
+        await ended.DisposeAsync();
+        await Assert.ThrowsAsync<ObjectDisposedException>(() => ended.TranscribeAsync(Samples(7), null, Stop));
+    }
+
+    [Fact]
+    public async Task Worker_ends_by_itself_when_its_parent_is_gone()
+    {
+        var command = TestWorker.Command("scripted");
+        using var worker = Process.Start(new ProcessStartInfo(command.FileName, command.Arguments) { RedirectStandardInput = true, RedirectStandardOutput = true })!;
+        worker.StandardInput.Close();
+        await worker.WaitForExitAsync(Stop).WaitAsync(TimeSpan.FromMinutes(1), Stop);
+        Assert.Equal(0, worker.ExitCode);
+    }
+
+    public void Dispose() => _folder.Delete(recursive: true);
+
+    private static PcmAudio Samples(int count) => new(new float[count]);
+
+    private sealed class ProgressList(Action? then = null) : IProgress<double>
+    {
+        public List<double> Values { get; } = [];
+
+        public void Report(double value)
+        {
+            Values.Add(value);
+            then?.Invoke();
+        }
+    }
+}

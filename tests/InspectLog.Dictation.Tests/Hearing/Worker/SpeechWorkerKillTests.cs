@@ -1,0 +1,46 @@
+using System.Diagnostics;
+using InspectLog.Dictation.Hearing;
+using InspectLog.Dictation.Hearing.Worker;
+
+namespace InspectLog.Dictation.Tests.Hearing.Worker;
+
+/// <summary>The real worker with the real model, killed in the middle of a note.</summary>
+[Collection(SpeechFixture.OneAtATime)]
+public sealed class SpeechWorkerKillTests(ITestOutputHelper output)
+{
+    private const int Kills = 50;
+
+    [Fact]
+    public async Task Note_is_transcribed_in_the_end_however_often_the_worker_is_killed()
+    {
+        var audio = SpeechFixture.Recording("ps_librivox_0880.wav");
+        await using var client = TestWorker.Client(TestWorker.Command("whisper"));
+        var undisturbed = await client.TranscribeAsync(audio, null, TestContext.Current.CancellationToken);
+        Assert.NotEmpty(undisturbed.Text);
+
+        var start = Stopwatch.GetTimestamp();
+        for (var i = 0; i < Kills; i++)
+        {
+            var heard = await client.TranscribeAsync(audio, new KillOnce(client), TestContext.Current.CancellationToken);
+            Assert.Equal(undisturbed.Text, heard.Text);
+        }
+
+        Assert.Equal(1 + Kills, client.Started);
+        output.WriteLine($"{Kills} kills, {Stopwatch.GetElapsedTime(start).TotalSeconds / Kills:0.00} s a note");
+    }
+
+    /// <summary>Sends SIGKILL to the worker when it says that it has begun.</summary>
+    private sealed class KillOnce(SpeechWorkerClient client) : IProgress<double>
+    {
+        private bool _killed;
+
+        public void Report(double value)
+        {
+            if (_killed)
+                return;
+            _killed = true;
+            using var worker = Process.GetProcessById(client.WorkerId!.Value);
+            worker.Kill();
+        }
+    }
+}

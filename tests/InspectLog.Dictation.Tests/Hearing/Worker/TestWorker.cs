@@ -1,0 +1,21 @@
+using InspectLog.Dictation.Hearing;
+using InspectLog.Dictation.Hearing.Worker;
+
+namespace InspectLog.Dictation.Tests.Hearing.Worker;
+
+/// <summary>Clients of the worker program made for the tests.</summary>
+internal static class TestWorker
+{
+    public static SpeechWorkerPatience Patience { get; } = SpeechWorkerPatience.Usual with { BetweenStarts = TimeSpan.FromSeconds(0.5) };
+
+    /// <summary>Long enough for a process to start on a busy machine, short enough to wait for.</summary>
+    public static SpeechWorkerPatience Impatience { get; } = Patience with { Silence = TimeSpan.FromSeconds(8), AfterCancel = TimeSpan.FromSeconds(0.5) };
+
+    public static SpeechWorkerCommand Command(params string[] arguments) =>
+        new("dotnet", [Path.Combine(AppContext.BaseDirectory, "InspectLog.TestWorker.dll"), .. arguments]);
+
+    public static SpeechWorkerClient Scripted(params string[] behaviours) => Client(Command(["scripted", .. behaviours]));
+
+    public static SpeechWorkerClient Client(SpeechWorkerCommand command, SpeechWorkerPatience? patience = null) =>
+        new(command, SpeechModels.Shipped(), patience ?? Patience, TimeProvider.System);
+}
