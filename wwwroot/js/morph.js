@@ -6,10 +6,11 @@ export function replace(old, fresh) {
   return Idiomorph.morph(old, fresh, { morphStyle: "outerHTML", callbacks: { beforeNodeMorphed: keep, beforeAttributeUpdated: keepOpen } });
 }
 
-/** As news from elsewhere: forms that are being filled in are left alone. */
+/** As news from elsewhere: forms that are being filled in, and what is wrong with them, are left alone. */
 export function refresh(old, fresh) {
   const beforeNodeMorphed = (node, next) => keep(node, next) && !isInUse(node);
-  return Idiomorph.morph(old, fresh, { morphStyle: "outerHTML", ignoreActiveValue: true, callbacks: { beforeNodeMorphed, beforeAttributeUpdated: keepOpen } });
+  const beforeNodeRemoved = (node) => !isUnanswered(node);
+  return Idiomorph.morph(old, fresh, { morphStyle: "outerHTML", ignoreActiveValue: true, callbacks: { beforeNodeMorphed, beforeNodeRemoved, beforeAttributeUpdated: keepOpen } });
 }
 
 /** Marks a form as half filled in. */
@@ -39,5 +40,10 @@ function keepOpen(attribute, node, kind) {
 }
 
 function isInUse(node) {
-  return node.tagName === "FORM" && (node.hasAttribute("data-in-use") || (node.contains(document.activeElement) && document.activeElement.matches("input:not([type=radio], [type=checkbox]), textarea, select")));
+  return node.tagName === "FORM" && (node.hasAttribute("data-in-use") || node.querySelector("[aria-invalid=true]") !== null || (node.contains(document.activeElement) && document.activeElement.matches("input:not([type=radio], [type=checkbox]), textarea, select")));
+}
+
+/** A refusal or a question that the person has not dealt with yet. */
+function isUnanswered(node) {
+  return node.nodeType === Node.ELEMENT_NODE && node.matches(".problems, [data-question]");
 }

@@ -29,7 +29,8 @@ document.addEventListener("htmx:xhr:progress", ({ target, detail }) => {
 document.addEventListener("htmx:afterRequest", ({ target, detail }) => {
   if (target.matches?.("form.photo-form")) {
     status("");
-    if (detail.successful) {
+    // A refusal (422) is shown like an answer, so it counts as a success elsewhere.
+    if (detail.successful && detail.xhr.status < 300) {
       target.reset();
       announce("Photos kept.");
     }
