@@ -39,7 +39,7 @@ public sealed class FindingReader
             frames.Add(items.Read(first, next));
         }
 
-        return new FindingWriter(Sheet, _topics, tokens, text, open).Write(frames.Frames);
+        return new FindingWriter(Sheet, _lexicon, _topics, tokens, text, open).Write(frames.Frames);
     }
 
     private static IEnumerable<(int First, int Next)> Sentences(IReadOnlyList<Token> tokens)

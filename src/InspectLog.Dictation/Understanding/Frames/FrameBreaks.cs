@@ -73,7 +73,7 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
         || frame is { SubjectBefore: true, PlaceAfter: true };
 
     // "All plugs good except number three, sooty": sooty is said of number three.
-    private void OpenException(Frame frame)
+    public void OpenException(Frame frame)
     {
         frame.ExceptTaken = true;
         var token = draft.Item.First;
@@ -86,7 +86,7 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
     // Whether a subject of its own follows what is said, before the clause ends: "..., cracked insulator on plug four".
     private bool SubjectAhead()
     {
-        var tied = draft.Item.Action is { Action: not PartActions.Adjusted };
+        var tied = draft.Item.Actions.Any(action => action.Action != PartActions.Adjusted);
         for (var i = draft.At + 1; i < draft.Items.Count; i++)
         {
             var item = draft.Items[i];
@@ -110,5 +110,5 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
         item.Role is Role.Comma or Role.And or Role.But or Role.Was
         || item.Role == Role.Verb && !item.Subject
         || item.Condition && !item.Subject
-        || item.Action is not null;
+        || item.Actions.Count > 0;
 }

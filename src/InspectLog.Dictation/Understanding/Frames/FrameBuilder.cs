@@ -72,7 +72,7 @@ internal sealed class FrameBuilder
         {
             _subjects.Place(new(item.First, item.Next, [ordinal], item.Doubt));
         }
-        else if (!item.Blocked && item.Action is { } action && _predicates.Action(item, action))
+        else if (!item.Blocked && item.Actions.Any(action => _predicates.Action(item, action)))
         {
             // Taken.
         }
@@ -162,6 +162,8 @@ internal sealed class FrameBuilder
                 _subjects.Other();
                 break;
             case Role.Unknown:
+                // "Fourteen millimetre thread": the size of something else.
+                _draft.Frame.Foreign |= _draft is { Before.Number: true, Frame: { Mentioned: false, Says: true } };
                 _draft.Frame.Unknown++;
                 _draft.PlaceMarked = false;
                 break;

@@ -33,6 +33,14 @@ internal sealed class Predicates(
 
     public void Condition(Item item)
     {
+        // "Cleaned the soot off plug two": what was cleaned away.
+        if (draft.Frame is { HasSubject: false, Predicates: [.., ActionDone { Action: PartActions.Cleaned }] }
+            && draft.Ahead() is { Role: Role.Preposition })
+        {
+            draft.AfterPredicate();
+            return;
+        }
+
         breaks.Predicate();
         Replace<ConditionSaid>();
         draft.Frame.Predicates.Add(
@@ -47,6 +55,7 @@ internal sealed class Predicates(
         }
 
         draft.AfterPredicate();
+        draft.Preposition = tokens[item.Next - 1].Stem is "off" or "on" or "from" or "against";
     }
 
     /// <summary>"Spark is missing on three": what was named is absent.</summary>
@@ -122,7 +131,8 @@ internal sealed class Predicates(
 
     // "Is set to", "is gapped at": how it stands, not what was done.
     private bool IsState(Item item) =>
-        draft.Before?.Role is Role.Verb or Role.Was && tokens[item.First].Stem is "set" or "gapped";
+        item.First > 0 && tokens[item.First - 1].Stem is "is" or "are" or "was" or "were" or "'s" or "'re"
+        && tokens[item.First].Stem is "set" or "gapped";
 
     private void Replace<T>()
         where T : Predicate

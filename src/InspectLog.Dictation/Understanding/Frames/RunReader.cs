@@ -184,8 +184,10 @@ internal sealed class RunReader(
     // Whether nothing but a name follows, so that it belongs to what stands before the comma.
     private bool OnlyNames(int from)
     {
-        var rest = draft.Items.Skip(from).TakeWhile(item => item.Role is not (Role.Comma or Role.But)).ToList();
+        var rest = draft.Items.Skip(from).TakeWhile(item => item.Role is not (Role.Comma or Role.But))
+            .Where(item => item.Role != Role.Filler).ToList();
         return rest.Any(item => item.Subject) && rest.All(item => item.Subject && !item.Condition
-            || item.Role is Role.Filler or Role.Preposition && item.Action is null && !item.Number);
+            || item.Number && item.Next == item.First + 1 && item == rest[^1]
+            || item.Role is Role.Preposition or Role.PlaceMark);
     }
 }

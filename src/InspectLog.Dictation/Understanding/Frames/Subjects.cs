@@ -69,7 +69,7 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
     // "Lead guitarist": a part's name right before an unknown noun belongs to that noun.
     private bool IsCompound(Item item) =>
         draft.At + 1 < draft.Items.Count && draft.Items[draft.At + 1] is { Role: Role.Unknown, Number: false, Subject: false } next
-        && next.Action is null && !next.Condition && next.Ordinal is null
+        && next.Actions.Count == 0 && !next.Condition && next.Ordinal is null
         && tokens[next.First].Text is var text && !text.EndsWith('s') && !text.EndsWith("ed", StringComparison.Ordinal)
         && !text.EndsWith("ing", StringComparison.Ordinal) && tokens[item.Next - 1] is { Plural: false } noun
         && lexicon.IsPlaceNoun(noun.Stem) && !draft.Frame.Placed;
@@ -99,6 +99,13 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
 
     public void Set(Role role, Item item)
     {
+        // "All good except two and three, both cracked": both are the exceptions.
+        if (role == Role.Both && draft.Frame is { Says: true, Except.Count: > 0 })
+        {
+            breaks.OpenException(draft.Frame);
+            return;
+        }
+
         breaks.Subject(place: true);
         draft.Frame.Set = role switch
         {
@@ -125,7 +132,7 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
 
     /// <summary>"But" after "every cylinder" leaves cylinders out, where some follow.</summary>
     public bool ButExcepts() =>
-        draft.Frame.Set == PlaceSet.All
+        (draft.Frame.Set == PlaceSet.All || draft.Frame is { Plural: true, Says: true, Placed: false })
         && draft.Ahead(item => item.Role is not (Role.Filler or Role.PlaceMark or Role.Preposition) && !(item.Subject && !item.Condition))
             is { } next && (next.Number || next.Ordinal is not null);
 

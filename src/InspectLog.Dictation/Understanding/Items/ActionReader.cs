@@ -28,10 +28,17 @@ internal sealed class ActionReader(Lexicon lexicon, IReadOnlyList<Token> tokens)
         for (var part = end; part < Math.Min(next, end + 4); part++)
         {
             var term = lexicon.Match(tokens, part);
+            // "The new one is six k" tells of a new part, not of fitting it.
+            if (tokens[part].IsWord("one") && part + 1 < next
+                && (lexicon.Match(tokens, part + 1)?.Meanings.Any(meaning => meaning.Role is Role.Verb or Role.Was) ?? false))
+            {
+                return null;
+            }
+
             if (lexicon.IsPlaceNoun(tokens[part].Stem) || tokens[part].IsWord("one")
                 || (term?.Meanings.Any(meaning => meaning.Subject) ?? false))
             {
-                return new(at, end, Role.Unknown) { Action = new(PartActions.Replaced) };
+                return new(at, end, Role.Unknown) { Actions = [new(PartActions.Replaced)] };
             }
 
             if (tokens[part].Kind == TokenKind.Mark)
@@ -57,7 +64,7 @@ internal sealed class ActionReader(Lexicon lexicon, IReadOnlyList<Token> tokens)
             {
                 if (table.Match(tokens, i) is { } particle && i + particle.Length <= next && !Continues(i, next))
                 {
-                    return new(at, at + 1, Role.Unknown) { Action = new(action), Particle = (i, i + particle.Length) };
+                    return new(at, at + 1, Role.Unknown) { Actions = [new(action)], Particle = (i, i + particle.Length) };
                 }
             }
         }
@@ -78,8 +85,8 @@ internal sealed class ActionReader(Lexicon lexicon, IReadOnlyList<Token> tokens)
 
         var after = at + state.Length;
         var ends = after == next || tokens[after].Kind == TokenKind.Mark || tokens[after].Stem is "and" or "now" or "again" or "but";
-        var ofPart = last is { Role: Role.Verb or Role.Was or Role.Now } or { Subject: true } or { Number: true };
-        return ends && ofPart ? new(at, after, Role.Unknown) { Action = new(state.Meanings[0]) } : null;
+        var ofPart = last is { Role: Role.Verb or Role.Was or Role.Now or Role.All or Role.Both } or { Subject: true } or { Number: true };
+        return ends && ofPart ? new(at, after, Role.Unknown) { Actions = [new(state.Meanings[0])] } : null;
     }
 
     private static PhraseTable<(string, string)> Verbs()

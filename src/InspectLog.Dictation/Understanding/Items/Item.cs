@@ -14,8 +14,8 @@ internal sealed record Item(int First, int Next, Role Role)
     /// <summary>The conditions it can mean.</summary>
     public IReadOnlyList<ConditionTerm> Conditions { get; init; } = [];
 
-    /// <summary>What was done.</summary>
-    public ActionTerm? Action { get; init; }
+    /// <summary>What it can say was done, the most demanding first.</summary>
+    public IReadOnlyList<ActionTerm> Actions { get; init; } = [];
 
     /// <summary>Whether it is a run of numbers and units.</summary>
     public bool Number { get; init; }

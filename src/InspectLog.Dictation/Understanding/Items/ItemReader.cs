@@ -125,14 +125,14 @@ internal sealed class ItemReader
     {
         if (_tokens[at].Text is not ("to" or "too" or "for" or "won" or "ate" or "fore") || Last is not { Subject: true } noun
             || !_lexicon.IsPlaceNoun(_tokens[noun.Next - 1].Stem) || _tokens[noun.Next - 1].Plural || at + 1 >= _next
-            || _items.Any(item => item.Action is not null))
+            || _items.Any(item => item.Actions.Count > 0))
         {
             return null;
         }
 
         var after = _lexicon.Match(_tokens, at + 1)?.Meanings;
         var fits = after?.Any(term => term.Role is Role.Verb or Role.Was or Role.Not || term.Condition is not null) ?? false;
-        if (!fits && (_runs.At(at + 1, _next) is null || _tokens[at].Text == "for" && false))
+        if (!fits && !IsValue(at + 1))
         {
             return null;
         }
@@ -144,6 +144,10 @@ internal sealed class ItemReader
             Doubt = $"'{_tokens[at].Text}' was taken as the number {number}",
         };
     }
+
+    // Whether the number at a token is more than a cylinder's: "lead to 8 k", but not "the lead to four".
+    private bool IsValue(int at) =>
+        _runs.At(at, _next) is { } end && (end > at + 1 || _tokens[at].Kind == TokenKind.Digits && _tokens[at].Text.Length > 1);
 
     // "No" is a number's mark ("lead no 3"), a correction ("no, eleven point seven") or a negation ("no corrosion").
     private Item? NoNumber(int at)
@@ -173,7 +177,7 @@ internal sealed class ItemReader
             Subject = meanings.Any(term => term.Subject) || length == 1 && _lexicon.IsSubjectWord(_tokens[at].Stem) && role == Role.Unknown
                 && !meanings.Any(term => term.Condition is not null),
             Conditions = [.. meanings.Select(term => term.Condition).OfType<ConditionTerm>()],
-            Action = meanings.Select(term => term.Action).FirstOrDefault(action => action is not null),
+            Actions = [.. meanings.Select(term => term.Action).OfType<ActionTerm>().OrderBy(action => action.NeedsValue ? 0 : 1)],
         };
     }
 

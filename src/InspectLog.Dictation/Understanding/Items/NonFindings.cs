@@ -38,6 +38,7 @@ internal sealed class NonFindings
         else
         {
             scan.Orders();
+            scan.Generalities();
             scan.FollowCues();
         }
 
@@ -94,6 +95,30 @@ internal sealed class NonFindings
         else if (NonFindingCues.Orders.Contains(_tokens[at].Text))
         {
             Block(at, VerblessEnd(at));
+        }
+    }
+
+    // "A good coil reads about ten k": of coils in general, unless a cylinder tells which.
+    private void Generalities()
+    {
+        var at = AfterFillers();
+        if (at + 3 >= _next || _tokens[at].Stem is not ("a" or "an") || _lexicon.Match(_tokens, at + 1) is not { } first
+            || !first.Meanings.Any(term => term.Condition is not null || term.Role == Role.Good))
+        {
+            return;
+        }
+
+        var after = at + 1 + first.Length;
+        while (after < _next && (_lexicon.Match(_tokens, after)?.Meanings.Any(term => term.Subject) ?? false))
+        {
+            after += _lexicon.Match(_tokens, after)!.Value.Length;
+        }
+
+        var goesOn = after < _next && _tokens[after].Kind == TokenKind.Word
+            && !(_lexicon.Match(_tokens, after)?.Meanings.Any(term => term.Role is Role.Preposition or Role.And) ?? false);
+        if (after > at + 1 + first.Length && goesOn)
+        {
+            Block(at, _next);
         }
     }
 

@@ -22,7 +22,11 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
             return readings;
         }
 
-        if (IsSign(at) is { } sign && at + 1 < tokens.Count)
+        if (UnitGrammar.TopDeadCentre(tokens, at) is > 0 and var length)
+        {
+            readings.Add(new(at + length, 0, 0, false));
+        }
+        else if (IsSign(at) is { } sign && at + 1 < tokens.Count)
         {
             readings.AddRange(Magnitudes(at + 1).Select(reading => reading with
             {

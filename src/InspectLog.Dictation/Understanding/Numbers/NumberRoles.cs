@@ -1,5 +1,6 @@
 using InspectLog.Checks;
 using InspectLog.Dictation.Understanding.Words;
+using InspectLog.Measuring;
 
 namespace InspectLog.Dictation.Understanding.Numbers;
 
@@ -195,13 +196,15 @@ internal sealed class NumberRoles
             yield break;
         }
 
-        var unit = _units.At(reading.Next);
+        var unit = UnitGrammar.TopDeadCentre(_tokens, at) > 0
+            ? new UnitReading(reading.Next, [Units.Degree], 1, Angle: true)
+            : _units.At(reading.Next);
         if (unit is not null && unit.Next <= _next)
         {
             yield return Value(at, reading, unit, unit.Next);
         }
 
-        if (unit is null || unit.Angle)
+        if (unit is null || unit.Angle && unit.Next > reading.Next)
         {
             yield return Value(at, reading, null, reading.Next);
         }

@@ -31,6 +31,8 @@ internal sealed class UnitGrammar(IReadOnlyList<Token> tokens)
             "mm nut", "mm bolt", "inch drive", "inch socket", "k a year", "volt battery", "volt system", "of them",
             "spare", "box", "pack", "pair", "stroke", "speed", "or so", "grit"]));
 
+    private static readonly PhraseTable<bool> Zero = Table((true, ["top dead center", "tdc"]));
+
     private static readonly PhraseTable<int> Directions = Table(
         (1, [
             "before top dead center", "before tdc", "before top dead", "before the top", "before top center", "btdc",
@@ -64,6 +66,10 @@ internal sealed class UnitGrammar(IReadOnlyList<Token> tokens)
             ? turned
             : new(next, unit.Meanings, 1, false);
     }
+
+    /// <summary>How many tokens at a place say "top dead centre", which is an angle of zero; 0 where none do.</summary>
+    public static int TopDeadCentre(IReadOnlyList<Token> tokens, int at) =>
+        at < tokens.Count && Zero.Match(tokens, at) is { } zero ? zero.Length : 0;
 
     private UnitReading? Direction(int at, Unit degree) =>
         at < tokens.Count && Directions.Match(tokens, at) is { } direction

@@ -35,7 +35,7 @@ internal static class ActionWords
     private static readonly (ActionTerm Term, string Phrases)[] Rows =
     [
         (new(PartActions.Replaced),
-            "replaced|renewed|swapped out|changed out|fitted a new|fitted new|put in a new|put a new|put new|"
+            "replaced|renewed|changed|swapped out|changed out|fitted a new|fitted new|put in a new|put a new|put new|"
             + "fitted a replacement|fitted replacement|installed a new|installed new|put on a new|put on new|put in new|"
             + "changed for a new one|swapped for a new one|exchanged|has been replaced|have been replaced|"
             + "i've replaced|i replaced"),
@@ -51,7 +51,7 @@ internal static class ActionWords
             + "raised|lowered|advanced|retarded|changed|eased|nudged|wound|backed off|gapped|tightened|put|"
             + "increased|reduced|widened|narrowed|shifted|pulled|pushed|knocked|got|squeezed|tapped|bumped|bumped up|swung"),
         (new(PartActions.Disconnected),
-            "disconnected|unplugged|removed|detached|undid|unclipped|uncoupled|unscrewed|has been removed|taken off|"
+            "disconnected|unplugged|pulled|removed|detached|undid|unclipped|uncoupled|unscrewed|has been removed|taken off|"
             + "took off|pulled off|lifted off|took out|pulled out|taken out|slipped off|unhooked|is disconnected|"
             + "are disconnected"),
         (new(PartActions.Reconnected),

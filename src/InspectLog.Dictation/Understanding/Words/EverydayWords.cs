@@ -15,13 +15,13 @@ internal static class EverydayWords
             + "eh|hm|hmm|mm hm|yes|yeah|yep|aye|then|please|still|already|only|bit|little|lot|kind|sort|some|too|"
             + "also|as well|at last|finally|again|once more|which|who|okay then|right then|let's see|let me see|"
             + "in series|in line|with the ignition on|ignition on|with ignition on|ignition off|engine off|dead on|"
-            + "bang on|spot on|on the nose|or thereabouts|or so|give or take|by the look of it|by the looks of it|"
+            + "bang on|right through|right across|right round|on the nose|or thereabouts|or so|give or take|by the look of it|by the looks of it|"
             + "on the meter|on the gauge|according to the meter|if anything|there|up|out|down|together|today|"
             + "respectively|each way|first time|first|next up|last|one more|another|have|having|done|all told|"
             + "in total|both ends|each end|otherwise|though|completely|totally|fully|slightly|badly|heavily|"
             + "clearly|obviously|definitely|certainly|properly|nicely|nice|quite|rather|fairly|somewhat|lightly|"
             + "partly|mostly|a bit|a little|a touch|a tad|in fact|of course|by now|at the moment|at present|currently|"
-            + "reading|value|figure|measurement|resistance reading|when hot|when cold|when warm|"
+            + "reading|value|figure|measurement|resistance reading|when hot|when cold|when warm|hot|cold|warm|steady|stable|"
             + "with the engine running|at idle|at tickover|got it|there we go|here we go|"
             + "right at the limit|at the limit|on the limit|right on the limit|just on the limit|inside the limit|"
             + "just inside the limit|within the limit|within limits|over the limit|just over the limit|"
@@ -29,7 +29,7 @@ internal static class EverydayWords
             + "in tolerance|within tolerance|out of tolerance|high|low|on the high side|on the low side|on the edge|"
             + "a bit tight|a bit wide|too high|too low|too wide|too small|in range|within range|by the book|borderline"),
         (Role.Preposition,
-            "on|at|of|in|for|across|from|with|by|near|under|around the|along|against|into|onto|inside|round|"
+            "on|at|of|in|right at|right on|right by|right near|right next to|for|across|from|with|by|near|under|around the|along|against|into|onto|inside|round|"
             + "through the|off|next to|behind|beside|above|below the|over the|towards|per"),
         (Role.Verb,
             "is|are|be|being|been|has|have|had|got|gets|get|getting|it's|that's|there's|there is|there are|she's|he's|"
@@ -48,7 +48,7 @@ internal static class EverydayWords
         (Role.Or, "or|nor|and no"),
         (Role.But, "but|whereas|while|although|however|yet"),
         (Role.Not,
-            "not|no|without|free of|free from|no sign of|no signs of|never|hasn't|"
+            "not|no|without|free of|free from|no sign of|no signs of|hasn't|"
             + "haven't|hasn't got|haven't got|no trace of|no evidence of|isn't any|aren't any|not any|lacks|"
             + "no longer|no visible"),
         (Role.DoesNot,
@@ -69,7 +69,7 @@ internal static class EverydayWords
             + "strike the last|no scratch that|sorry scratch that|that's wrong|that was wrong|not right"),
         (Role.All,
             "all|every|each|every one of|each of|all of|all of the|every single|all round|all around|throughout|"
-            + "the lot|everything|the whole set|the full set|each and every|across the board|the whole lot|right across"),
+            + "the lot|everything|the whole set|the full set|each and every|anywhere|everywhere|across the board|the whole lot|right across"),
         (Role.Any, "any|any of|on any of|any one of|a single one of|one of them"),
         (Role.Neither, "none of|none of the|neither|not one of|no one of|not a single"),
         (Role.Both, "both|both of|the two|either"),

@@ -82,6 +82,11 @@ internal sealed class Lexicon
     /// <summary>Whether a number right after the word names a cylinder.</summary>
     public bool IsPlaceNoun(string stem) => _placeNouns.Contains(stem);
 
+    /// <summary>Whether words name nothing but a part of the check that is not counted by cylinder: the cap, though
+    /// its towers are.</summary>
+    public bool NamesWhole(Check check, IEnumerable<NamedWord> words) =>
+        check.Measurand is null && words.All(word => check.Spoken.Parts.Contains(word.Stem) && !IsPlaceNoun(word.Stem));
+
     /// <summary>The words of a phrase that count when it is compared with what was said.</summary>
     public static IReadOnlyList<string> Content(string phrase) =>
         [.. PhraseTable<Term>.StemsOf(phrase).Where(stem => !SmallWords.Contains(stem)).Distinct()];

@@ -9,18 +9,19 @@ internal sealed class FindingWriter
 {
     private readonly CheckSheet _sheet;
     private readonly List<Finding> _findings = [];
-    private readonly Memory _memory = new();
+    private readonly Memory _memory;
     private readonly CheckChooser _checks;
     private readonly PlaceChooser _places;
     private readonly FindingMaker _make;
     private readonly ReadingWriter _readings;
     private readonly ObservationWriter _observations;
 
-    public FindingWriter(CheckSheet sheet, Topics topics, IReadOnlyList<Token> tokens, string text, Check? openCheck)
+    public FindingWriter(CheckSheet sheet, Lexicon lexicon, Topics topics, IReadOnlyList<Token> tokens, string text, Check? openCheck)
     {
         _sheet = sheet;
+        _memory = new(lexicon);
         _checks = new(topics, _memory, openCheck);
-        _places = new(sheet, _memory, _findings);
+        _places = new(sheet, lexicon, _memory, _findings);
         _make = new(tokens, text);
         _readings = new(sheet, _memory, _places, _make, openCheck, _findings);
         _observations = new(_checks, _places, _make, _findings);
@@ -92,7 +93,7 @@ internal sealed class FindingWriter
     {
         foreach (var check in _checks.ForAction(frame, done))
         {
-            var (cylinders, doubt) = _places.Of(frame, check);
+            var (cylinders, doubt) = _places.Of(frame, check, ofWhole: _memory.Whole && !frame.HasSubject);
             foreach (var place in cylinders.Where(place => !IsKnown(check, place, done.Action)))
             {
                 _findings.Add(_make.Action(frame, done, check, place, done.Action, doubt));

@@ -5,7 +5,7 @@ using InspectLog.Dictation.Understanding.Words;
 namespace InspectLog.Dictation.Understanding.Writing;
 
 /// <summary>What was spoken of so far, which later words may mean without naming it.</summary>
-internal sealed class Memory
+internal sealed class Memory(Lexicon lexicon)
 {
     /// <summary>The words that last named a part or quantity.</summary>
     public IReadOnlyList<NamedWord> Bag { get; private set; } = [];
@@ -18,6 +18,10 @@ internal sealed class Memory
 
     /// <summary>What those cylinders were called; null where they were called cylinders or only numbered.</summary>
     public string? PlaceNoun { get; private set; }
+
+    /// <summary>Whether a part was spoken of that is not counted by cylinder, such as the cap, so that cylinders only
+    /// say where on it.</summary>
+    public bool Whole { get; private set; }
 
     /// <summary>Whether the talk turned to something no check is about.</summary>
     public bool Foreign { get; private set; }
@@ -33,7 +37,9 @@ internal sealed class Memory
         Foreign = frame.Foreign || Foreign && !frame.Mentioned;
         if (frame.Mentioned && !frame.Foreign)
         {
-            Bag = [.. frame.Bag];
+            // A quantity of the part just spoken of goes on with that part: "lead one off, resistance seven k".
+            Bag = frame.Placed || frame.Plural ? [.. frame.Bag] : [.. frame.Bag.Concat(Places.Count > 0 ? Bag : []).Distinct()];
+            Whole = check is not null && lexicon.NamesWhole(check, frame.Bag);
         }
 
         if (findings.Count > 0)
@@ -61,5 +67,5 @@ internal sealed class Memory
     /// <summary>Whether the cylinders last named hold for a frame that names none.</summary>
     public bool Carries(Frame frame, Check? check) =>
         !frame.Mentioned
-        || !frame.Plural && check?.PlaceNoun is not null && (PlaceNoun is null || check.PlaceNoun == PlaceNoun);
+        || !frame.Plural && check?.PlaceNoun is not null && (PlaceNoun is null || check.PlaceNoun == PlaceNoun || check.PlaceNoun == "cylinder");
 }

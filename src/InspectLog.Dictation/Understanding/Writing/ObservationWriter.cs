@@ -10,7 +10,7 @@ internal sealed class ObservationWriter(
     public void Write(Frame frame, ConditionSaid said)
     {
         // "Nine point four k, good" speaks of the limit, and "checked the spark" of no outcome.
-        var remark = said.Good && !frame.Mentioned && findings is [.., { Kind: FindingKind.Reading }];
+        var remark = said.Good && !frame.HasSubject && findings is [.., { Kind: FindingKind.Reading }];
         if (remark || frame.Looked && said.Naming)
         {
             return;

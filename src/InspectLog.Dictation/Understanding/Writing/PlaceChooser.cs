@@ -10,11 +10,14 @@ namespace InspectLog.Dictation.Understanding.Writing;
 internal readonly record struct ChosenPlaces(IReadOnlyList<int?> Cylinders, string? Doubt);
 
 /// <summary>Chooses the cylinders that something said of a check holds for.</summary>
-internal sealed class PlaceChooser(CheckSheet sheet, Memory memory, IReadOnlyList<Finding> findings)
+internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory memory, IReadOnlyList<Finding> findings)
 {
-    public ChosenPlaces Of(Frame frame, Check check)
+    /// <param name="frame">Where it was said.</param>
+    /// <param name="check">The check.</param>
+    /// <param name="ofWhole">Whether it was done to the whole part, whichever cylinders told where on it.</param>
+    public ChosenPlaces Of(Frame frame, Check check, bool ofWhole = false)
     {
-        if (!check.PerCylinder)
+        if (!check.PerCylinder || ofWhole || NamesWhole(frame, check))
         {
             return new([null], null);
         }
@@ -56,6 +59,10 @@ internal sealed class PlaceChooser(CheckSheet sheet, Memory memory, IReadOnlyLis
     public IReadOnlyList<int?> AllBut(IEnumerable<int> left) =>
         [.. Enumerable.Range(1, sheet.Cylinders).Except(left).Cast<int?>()];
 
+    // "The cap is clean" is of no tower.
+    private bool NamesWhole(Frame frame, Check check) =>
+        frame is { Mentioned: true, Placed: false } && lexicon.NamesWhole(check, frame.Bag);
+
     // "The lead is burnt" leaves open which one; "the cap is cracked" does not.
     private static string? SingularDoubt(Frame frame, Check check) =>
         check.Measurand is not null || check.Spoken.MainForActions && frame.Bag.Any(word => word.Stem == check.PlaceNoun)
@@ -63,5 +70,5 @@ internal sealed class PlaceChooser(CheckSheet sheet, Memory memory, IReadOnlyLis
             : null;
 
     private IEnumerable<int> Named(Check check) =>
-        findings.Where(finding => finding.Check == check.Id && finding.Place is not null).Select(finding => finding.Place!.Cylinder);
+        findings.Where(finding => finding.Check == check.Id && finding.Place is not null && finding.Kind != FindingKind.Action).Select(finding => finding.Place!.Cylinder);
 }
