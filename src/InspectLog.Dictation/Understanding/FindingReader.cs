@@ -1,6 +1,7 @@
 using InspectLog.Checks;
 using InspectLog.Dictation.Understanding.Frames;
 using InspectLog.Dictation.Understanding.Items;
+using InspectLog.Dictation.Understanding.Numbers;
 using InspectLog.Dictation.Understanding.Words;
 using InspectLog.Dictation.Understanding.Writing;
 
@@ -32,8 +33,9 @@ public sealed class FindingReader
     {
         var tokens = Tokenizer.Cut(text);
         var open = openCheck is null ? null : Sheet.Find(openCheck);
-        var items = new ItemReader(_lexicon, tokens);
-        var frames = new FrameBuilder(Sheet, _lexicon, _topics, tokens, open);
+        var numbers = new NumberLookup(tokens);
+        var items = new ItemReader(new PhraseLookup(_lexicon, tokens), numbers);
+        var frames = new FrameBuilder(Sheet, _lexicon, _topics, numbers, open);
         foreach (var (first, next) in Sentences(tokens))
         {
             frames.Add(items.Read(first, next));

@@ -18,15 +18,16 @@ internal sealed class FrameBuilder
     private readonly RunReader _runs;
     private readonly IReadOnlyList<Token> _tokens;
 
-    public FrameBuilder(CheckSheet sheet, Lexicon lexicon, Topics topics, IReadOnlyList<Token> tokens, Check? openCheck)
+    public FrameBuilder(CheckSheet sheet, Lexicon lexicon, Topics topics, NumberLookup numbers, Check? openCheck)
     {
+        var tokens = numbers.Tokens;
         _tokens = tokens;
         _breaks = new(_draft, tokens);
         _gauges = new(_draft);
         _settings = new(_draft, _breaks, tokens);
         _subjects = new(_draft, _breaks, lexicon, tokens);
         _predicates = new(_draft, _breaks, _settings, _gauges, tokens);
-        _runs = new(sheet, topics, tokens, openCheck, _draft);
+        _runs = new(sheet, topics, numbers, openCheck, _draft);
     }
 
     public IReadOnlyList<Frame> Frames => _draft.Frames;

@@ -13,15 +13,15 @@ internal readonly record struct Run(Check? Check, IReadOnlyList<NumberRole> Role
 
 /// <summary>Reads a run of numbers for the check that the words around it name.</summary>
 internal sealed class RunReader(
-    CheckSheet sheet, Topics topics, IReadOnlyList<Token> tokens, Check? openCheck, Draft draft)
+    CheckSheet sheet, Topics topics, NumberLookup numbers, Check? openCheck, Draft draft)
 {
     // How much a better fitting name counts against a cheaper reading of the numbers.
     private const double NameWeight = 0.15;
 
     // Two checks whose readings cost about the same cannot be told apart.
-    private const double Undecided = 0.9;
+    private const double Undecided = 1.1;
 
-    private readonly NumberGrammar _numbers = new(tokens);
+    private readonly IReadOnlyList<Token> _tokens = numbers.Tokens;
 
     private readonly record struct Reading(Check Check, int Score, IReadOnlyList<NumberRole> Roles, double Cost);
 
@@ -31,7 +31,7 @@ internal sealed class RunReader(
         var run = draft.Item;
         return draft.Before?.Role is Role.All or Role.Any or Role.Rest or Role.Both or Role.Neither or Role.Filler
             && draft.Frame.Set != PlaceSet.None && draft.Frame.Places.Count == 0
-            && _numbers.At(run.First) is [{ Whole: true } number, ..] && number.Next == run.Next
+            && numbers.Numbers(run.First) is [{ Whole: true } number, ..] && number.Next == run.Next
             && (number.Value == sheet.Cylinders || draft.Before.Role is Role.All or Role.Rest && number.Value > 1);
     }
 
@@ -43,7 +43,7 @@ internal sealed class RunReader(
         var context = Context();
         var best = candidates.Count == 0 ? 0 : candidates.Max(candidate => candidate.Score);
         var readings = candidates
-            .Select(candidate => (candidate, Read: NumberRoles.Of(tokens, run.First, run.Next, candidate.Check, context)))
+            .Select(candidate => (candidate, Read: NumberRoles.Of(numbers, run.First, run.Next, candidate.Check, context)))
             .Select(read => new Reading(
                 read.candidate.Check, read.candidate.Score, read.Read.Roles, read.Read.Cost + (best - read.candidate.Score) * NameWeight))
             .OrderBy(reading => reading.Cost)
@@ -57,7 +57,7 @@ internal sealed class RunReader(
     private RunContext Context()
     {
         var frame = draft.Frame;
-        var on = draft.Before is { Role: Role.Preposition } preposition && tokens[preposition.First].Stem == "on";
+        var on = draft.Before is { Role: Role.Preposition } preposition && _tokens[preposition.First].Stem == "on";
         var corrected = draft.Repairing && frame is { Placed: true, Says: false };
         var known = frame.Placed && !(frame is { Says: true, SubjectBefore: true } && draft.Separated)
             || !frame.HasSubject && draft.Frames.Count > 1 && draft.Frames[^2] is { Placed: true } last && last.Sentence == draft.Sentence;
@@ -170,7 +170,7 @@ internal sealed class RunReader(
                 yield break;
             }
 
-            foreach (var word in item.Subject ? Subjects.NamedWords(tokens, item) : [])
+            foreach (var word in item.Subject ? Subjects.NamedWords(_tokens, item) : [])
             {
                 yield return word;
             }

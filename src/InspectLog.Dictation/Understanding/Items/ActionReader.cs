@@ -5,9 +5,11 @@ namespace InspectLog.Dictation.Understanding.Items;
 
 /// <summary>Reads actions that are said in more than one piece: "pulled the lead off", "the cap is back", "put a new
 /// lead on".</summary>
-internal sealed class ActionReader(Lexicon lexicon, IReadOnlyList<Token> tokens)
+internal sealed class ActionReader(PhraseLookup phrases)
 {
     private const int LongestGap = 8;
+
+    private readonly IReadOnlyList<Token> _tokens = phrases.Tokens;
 
     private static readonly PhraseTable<(string Particles, string Action)> PartedVerbs = Verbs();
     private static readonly Dictionary<string, PhraseTable<string>> Particles = ParticleTables();
@@ -18,7 +20,7 @@ internal sealed class ActionReader(Lexicon lexicon, IReadOnlyList<Token> tokens)
 
     private Item? New(int at, int next, Item? last)
     {
-        var match = lexicon.Match(tokens, at);
+        var match = phrases.Match(at);
         if (match is not { } phrase || phrase.Meanings.All(term => term.Role != Role.New) || last?.Role == Role.Verb)
         {
             return null;
@@ -27,21 +29,21 @@ internal sealed class ActionReader(Lexicon lexicon, IReadOnlyList<Token> tokens)
         var end = at + phrase.Length;
         for (var part = end; part < Math.Min(next, end + 4); part++)
         {
-            var term = lexicon.Match(tokens, part);
+            var term = phrases.Match(part);
             // "The new one is six k" tells of a new part, not of fitting it.
-            if (tokens[part].IsWord("one") && part + 1 < next
-                && (lexicon.Match(tokens, part + 1)?.Meanings.Any(meaning => meaning.Role is Role.Verb or Role.Was) ?? false))
+            if (_tokens[part].IsWord("one") && part + 1 < next
+                && phrases.Means(part + 1, meaning => meaning.Role is Role.Verb or Role.Was))
             {
                 return null;
             }
 
-            if (lexicon.IsPlaceNoun(tokens[part].Stem) || tokens[part].IsWord("one")
+            if (phrases.Lexicon.IsPlaceNoun(_tokens[part].Stem) || _tokens[part].IsWord("one")
                 || (term?.Meanings.Any(meaning => meaning.Subject) ?? false))
             {
                 return new(at, end, Role.Unknown) { Actions = [new(PartActions.Replaced)] };
             }
 
-            if (tokens[part].Kind == TokenKind.Mark)
+            if (_tokens[part].Kind == TokenKind.Mark)
             {
                 break;
             }
@@ -52,7 +54,7 @@ internal sealed class ActionReader(Lexicon lexicon, IReadOnlyList<Token> tokens)
 
     private Item? Parted(int at, int next)
     {
-        if (PartedVerbs.Match(tokens, at) is not { } verb)
+        if (PartedVerbs.Match(_tokens, at) is not { } verb)
         {
             return null;
         }
@@ -60,9 +62,9 @@ internal sealed class ActionReader(Lexicon lexicon, IReadOnlyList<Token> tokens)
         foreach (var (particles, action) in verb.Meanings)
         {
             var table = Particles[particles];
-            for (var i = at + 1; i < Math.Min(next, at + LongestGap) && tokens[i].Kind != TokenKind.Mark; i++)
+            for (var i = at + 1; i < Math.Min(next, at + LongestGap) && _tokens[i].Kind != TokenKind.Mark; i++)
             {
-                if (table.Match(tokens, i) is { } particle && i + particle.Length <= next && !Continues(i, next))
+                if (table.Match(_tokens, i) is { } particle && i + particle.Length <= next && !Continues(i, next))
                 {
                     return new(at, at + 1, Role.Unknown) { Actions = [new(action)], Particle = (i, i + particle.Length) };
                 }
@@ -74,17 +76,17 @@ internal sealed class ActionReader(Lexicon lexicon, IReadOnlyList<Token> tokens)
 
     // "Opened it up to point nine", "put it up to ten": the small word leads on to a value.
     private bool Continues(int particle, int next) =>
-        particle + 1 < next && tokens[particle].Stem is "up" or "down" && tokens[particle + 1].IsWord("to");
+        particle + 1 < next && _tokens[particle].Stem is "up" or "down" && _tokens[particle + 1].IsWord("to");
 
     private Item? State(int at, int next, Item? last)
     {
-        if (States.Match(tokens, at) is not { } state || at + state.Length > next)
+        if (States.Match(_tokens, at) is not { } state || at + state.Length > next)
         {
             return null;
         }
 
         var after = at + state.Length;
-        var ends = after == next || tokens[after].Kind == TokenKind.Mark || tokens[after].Stem is "and" or "now" or "again" or "but";
+        var ends = after == next || _tokens[after].Kind == TokenKind.Mark || _tokens[after].Stem is "and" or "now" or "again" or "but";
         var ofPart = last is { Role: Role.Verb or Role.Was or Role.Now or Role.All or Role.Both } or { Subject: true } or { Number: true };
         return ends && ofPart ? new(at, after, Role.Unknown) { Actions = [new(state.Meanings[0])] } : null;
     }

@@ -8,6 +8,7 @@ namespace InspectLog.Dictation.Understanding.Items;
 /// tie them.</summary>
 internal sealed class ItemReader
 {
+    private readonly PhraseLookup _phrases;
     private readonly Lexicon _lexicon;
     private readonly IReadOnlyList<Token> _tokens;
     private readonly NumberRuns _runs;
@@ -16,11 +17,11 @@ internal sealed class ItemReader
     private readonly HashSet<int> _particles = [];
     private int _next;
 
-    public ItemReader(Lexicon lexicon, IReadOnlyList<Token> tokens)
+    public ItemReader(PhraseLookup phrases, NumberLookup numbers)
     {
-        (_lexicon, _tokens) = (lexicon, tokens);
-        _runs = new(tokens);
-        _actions = new(lexicon, tokens);
+        (_phrases, _lexicon, _tokens) = (phrases, phrases.Lexicon, phrases.Tokens);
+        _runs = new(numbers);
+        _actions = new(phrases);
     }
 
     /// <summary>The items of the sentence between two tokens.</summary>
@@ -28,7 +29,7 @@ internal sealed class ItemReader
     {
         _items.Clear();
         _next = next;
-        var blocked = NonFindings.Blocked(_lexicon, _tokens, first, next, NounAt);
+        var blocked = NonFindings.Blocked(_phrases, first, next, NounAt);
         for (var at = first; at < next;)
         {
             var item = _particles.Contains(at) ? new(at, at + 1, Role.Preposition) : ItemAt(at);
@@ -45,7 +46,7 @@ internal sealed class ItemReader
     }
 
     private bool NounAt(int at) =>
-        _runs.At(at, _next) is not null || (_lexicon.Match(_tokens, at)?.Meanings.Any(term => term.Subject) ?? false)
+        _runs.At(at, _next) is not null || _phrases.Means(at, term => term.Subject)
         || _lexicon.IsPlaceNoun(_tokens[at].Stem);
 
     private Item ItemAt(int at)
@@ -68,7 +69,7 @@ internal sealed class ItemReader
             return new(at, at + 1, Role.Rest);
         }
 
-        var match = _lexicon.Match(_tokens, at);
+        var match = _phrases.Match(at);
         if (match is { } phrase && at + phrase.Length > _next)
         {
             match = null;
@@ -130,7 +131,7 @@ internal sealed class ItemReader
             return null;
         }
 
-        var after = _lexicon.Match(_tokens, at + 1)?.Meanings;
+        var after = _phrases.Match(at + 1)?.Meanings;
         var fits = after?.Any(term => term.Role is Role.Verb or Role.Was or Role.Not || term.Condition is not null) ?? false;
         if (!fits && !IsValue(at + 1))
         {
@@ -152,7 +153,7 @@ internal sealed class ItemReader
     // "No" is a number's mark ("lead no 3"), a correction ("no, eleven point seven") or a negation ("no corrosion").
     private Item? NoNumber(int at)
     {
-        if (!_tokens[at].IsWord("no") || (_lexicon.Match(_tokens, at)?.Length ?? 1) > 1)
+        if (!_tokens[at].IsWord("no") || (_phrases.Match(at)?.Length ?? 1) > 1)
         {
             return null;
         }

@@ -8,29 +8,27 @@ internal sealed class NonFindings
 {
     private static readonly PhraseTable<CueReach> Cues = CueTable();
 
-    private readonly Lexicon _lexicon;
+    private readonly PhraseLookup _phrases;
     private readonly IReadOnlyList<Token> _tokens;
     private readonly Func<int, bool> _nounAt;
     private readonly int _first;
     private readonly int _next;
     private readonly bool[] _blocked;
 
-    private NonFindings(Lexicon lexicon, IReadOnlyList<Token> tokens, int first, int next, Func<int, bool> nounAt)
+    private NonFindings(PhraseLookup phrases, int first, int next, Func<int, bool> nounAt)
     {
-        (_lexicon, _tokens, _first, _next, _nounAt) = (lexicon, tokens, first, next, nounAt);
+        (_phrases, _tokens, _first, _next, _nounAt) = (phrases, phrases.Tokens, first, next, nounAt);
         _blocked = new bool[next - first];
     }
 
     /// <summary>For each token of a sentence, whether it is part of no finding.</summary>
-    /// <param name="lexicon">The words of the sheet.</param>
-    /// <param name="tokens">The tokens of the text.</param>
+    /// <param name="phrases">The phrases of the text.</param>
     /// <param name="first">First token of the sentence.</param>
     /// <param name="next">Token after the sentence, its closing mark included.</param>
     /// <param name="nounAt">Whether a part, a number or a pronoun starts at a token.</param>
-    public static bool[] Blocked(
-        Lexicon lexicon, IReadOnlyList<Token> tokens, int first, int next, Func<int, bool> nounAt)
+    public static bool[] Blocked(PhraseLookup phrases, int first, int next, Func<int, bool> nounAt)
     {
-        var scan = new NonFindings(lexicon, tokens, first, next, nounAt);
+        var scan = new NonFindings(phrases, first, next, nounAt);
         if (scan.Asks())
         {
             Array.Fill(scan._blocked, true);
@@ -82,7 +80,7 @@ internal sealed class NonFindings
             return;
         }
 
-        var describes = _lexicon.Match(_tokens, at)?.Meanings.Any(term => term.Condition is not null) ?? false;
+        var describes = _phrases.Means(at, term => term.Condition is not null);
         if (describes && _tokens[at + 1].Stem is not ("the" or "it" or "them" or "that" or "those" or "these" or "all" or "out" or "up"))
         {
             return;
@@ -102,20 +100,20 @@ internal sealed class NonFindings
     private void Generalities()
     {
         var at = AfterFillers();
-        if (at + 3 >= _next || _tokens[at].Stem is not ("a" or "an") || _lexicon.Match(_tokens, at + 1) is not { } first
+        if (at + 3 >= _next || _tokens[at].Stem is not ("a" or "an") || _phrases.Match(at + 1) is not { } first
             || !first.Meanings.Any(term => term.Condition is not null || term.Role == Role.Good))
         {
             return;
         }
 
         var after = at + 1 + first.Length;
-        while (after < _next && (_lexicon.Match(_tokens, after)?.Meanings.Any(term => term.Subject) ?? false))
+        while (after < _next && (_phrases.Means(after, term => term.Subject)))
         {
-            after += _lexicon.Match(_tokens, after)!.Value.Length;
+            after += _phrases.Match(after)!.Value.Length;
         }
 
         var goesOn = after < _next && _tokens[after].Kind == TokenKind.Word
-            && !(_lexicon.Match(_tokens, after)?.Meanings.Any(term => term.Role is Role.Preposition or Role.And) ?? false);
+            && !(_phrases.Means(after, term => term.Role is Role.Preposition or Role.And));
         if (after > at + 1 + first.Length && goesOn)
         {
             Block(at, _next);
@@ -141,7 +139,7 @@ internal sealed class NonFindings
         var known = _first;
         for (var at = _first; at < _next; at++)
         {
-            var phrase = _lexicon.Match(_tokens, at)?.Length ?? 0;
+            var phrase = _phrases.Match(at)?.Length ?? 0;
             if (CueAt(at) is { } cue && cue.Length >= phrase && at + cue.Length > known)
             {
                 Apply(cue.Reach, at, at + cue.Length);
@@ -222,7 +220,7 @@ internal sealed class NonFindings
     }
 
     private bool HasVerb(int at) => _tokens[at].Text is "'s" or "'re" || (
-        _lexicon.Match(_tokens, at)?.Meanings.Any(term =>
+        _phrases.Match(at)?.Meanings.Any(term =>
             term.Role is Role.Verb or Role.Was or Role.Now or Role.Pronoun or Role.DoesNot || term.Action is not null) ?? false);
 
     private void Block(int from, int to) => Array.Fill(_blocked, true, from - _first, Math.Max(0, to - from));

@@ -23,23 +23,21 @@ internal sealed class NumberRoles
     private const double PointSplit = 2;
 
     private readonly IReadOnlyList<Token> _tokens;
-    private readonly NumberGrammar _numbers;
-    private readonly UnitGrammar _units;
+    private readonly NumberLookup _numbers;
     private readonly Check _check;
     private readonly RunContext _context;
     private readonly int _first;
     private readonly int _next;
 
-    private NumberRoles(IReadOnlyList<Token> tokens, int first, int next, Check check, RunContext context)
+    private NumberRoles(NumberLookup numbers, int first, int next, Check check, RunContext context)
     {
-        (_tokens, _first, _next, _check, _context) = (tokens, first, next, check, context);
-        (_numbers, _units) = (new(tokens), new(tokens));
+        (_numbers, _tokens, _first, _next, _check, _context) = (numbers, numbers.Tokens, first, next, check, context);
     }
 
     /// <summary>The likeliest roles of the numbers of a run, and what that reading costs.</summary>
     public static (IReadOnlyList<NumberRole> Roles, double Cost) Of(
-        IReadOnlyList<Token> tokens, int first, int next, Check check, RunContext context) =>
-        new NumberRoles(tokens, first, next, check, context).Cheapest();
+        NumberLookup numbers, int first, int next, Check check, RunContext context) =>
+        new NumberRoles(numbers, first, next, check, context).Cheapest();
 
     private enum Before
     {
@@ -52,58 +50,71 @@ internal sealed class NumberRoles
 
     private sealed record Path(double Cost, NumberRole? Role, Path? Previous, Before Before, bool PlaceKnown);
 
+    private const int States = 10;
+
     private (IReadOnlyList<NumberRole>, double) Cheapest()
     {
-        var best = new Dictionary<(Before, bool), Path>[_next - _first + 1];
-        for (var i = 0; i < best.Length; i++)
-        {
-            best[i] = [];
-        }
-
-        best[0][(Before.Nothing, _context.PlaceKnown)] = new(0, null, null, Before.Nothing, _context.PlaceKnown);
+        var best = new Path?[_next - _first + 1, States];
+        best[0, State(Before.Nothing, _context.PlaceKnown)] = new(0, null, null, Before.Nothing, _context.PlaceKnown);
         for (var at = _first; at < _next; at++)
         {
             var steps = Steps(at);
-            foreach (var path in best[at - _first].Values)
+            for (var state = 0; state < States; state++)
             {
-                Extend(best, path, at, steps);
+                if (best[at - _first, state] is { } path)
+                {
+                    Extend(best, path, at, steps);
+                }
             }
         }
 
-        var end = best[^1].Values.MinBy(path => path.Cost)!;
+        return Trace(Enumerable.Range(0, States).Select(state => best[_next - _first, state]).OfType<Path>().MinBy(path => path.Cost)!);
+    }
+
+    private static (IReadOnlyList<NumberRole>, double) Trace(Path end)
+    {
         var roles = new List<NumberRole>();
-        for (Path? path = end; path is not null; path = path.Previous)
+        for (var path = end; path is not null; path = path.Previous)
         {
             if (path.Role is not null)
             {
-                roles.Insert(0, path.Role);
+                roles.Add(path.Role);
             }
         }
 
+        roles.Reverse();
         return (roles, end.Cost);
     }
 
-    private void Extend(Dictionary<(Before, bool), Path>[] best, Path path, int at, List<Step> steps)
+    private static int State(Before before, bool placeKnown) => (int)before * 2 + (placeKnown ? 1 : 0);
+
+    private void Extend(Path?[,] best, Path path, int at, List<Step> steps)
     {
         foreach (var step in steps)
         {
             var cost = path.Cost + step.Cost + Following(path, step, at);
-            var before = step.Role switch
-            {
-                PlaceNumbers => Before.Place,
-                ValueNumber => Before.Value,
-                _ when step.Cost > 0 => path.Before,
-                _ => path.Before is Before.Place or Before.PlaceAndSeparator ? Before.PlaceAndSeparator
-                    : path.Before == Before.Nothing ? Before.Nothing : Before.ValueAndSeparator,
-            };
+            var before = After(path.Before, step);
             var known = path.PlaceKnown || step.Role is PlaceNumbers;
-            var slot = best[step.Next - _first];
-            if (!slot.TryGetValue((before, known), out var rival) || cost < rival.Cost)
+            ref var slot = ref best[step.Next - _first, State(before, known)];
+            if (slot is null || cost < slot.Cost)
             {
-                slot[(before, known)] = new(cost, step.Role, path, before, known);
+                slot = new(cost, step.Role, path, before, known);
             }
         }
     }
+
+    private static Before After(Before before, Step step) => step switch
+    {
+        { Role: PlaceNumbers } => Before.Place,
+        { Role: ValueNumber } => Before.Value,
+        { Cost: > 0 } => before,
+        _ => before switch
+        {
+            Before.Place => Before.PlaceAndSeparator,
+            Before.Value => Before.ValueAndSeparator,
+            _ => before,
+        },
+    };
 
     private readonly record struct Step(int Next, NumberRole? Role, double Cost);
 
@@ -129,7 +140,7 @@ internal sealed class NumberRoles
     private List<Step> Steps(int at)
     {
         var steps = new List<Step> { new(at + 1, null, IsSeparator(at) ? 0 : Skipped) };
-        foreach (var reading in _numbers.At(at).Where(reading => reading.Next <= _next))
+        foreach (var reading in _numbers.Numbers(at).Where(reading => reading.Next <= _next))
         {
             steps.AddRange(Places(at, reading));
             steps.AddRange(Values(at, reading));
@@ -151,7 +162,7 @@ internal sealed class NumberRoles
             yield break;
         }
 
-        var pointed = reading.Doubt is null && _numbers.At(at).Any(longer => !longer.Whole && longer.Next > reading.Next && longer.Cost < 0.3);
+        var pointed = reading.Doubt is null && _numbers.Numbers(at).Any(longer => !longer.Whole && longer.Next > reading.Next && longer.Cost < 0.3);
         var cost = reading.Cost + (_check.PerCylinder ? 0 : 5) + (pointed ? PointSplit : 0);
         var doubt = pointed ? JoinedDoubt(at) : reading.Doubt;
         var cylinder = (int)reading.Value;
@@ -161,7 +172,7 @@ internal sealed class NumberRoles
             yield break;
         }
 
-        foreach (var end in _numbers.At(reading.Next + 1).Where(end => end.Next <= _next))
+        foreach (var end in _numbers.Numbers(reading.Next + 1).Where(end => end.Next <= _next))
         {
             if (IsCylinder(end) && end.Value > reading.Value)
             {
@@ -180,8 +191,8 @@ internal sealed class NumberRoles
             return null;
         }
 
-        var joined = _numbers.At(at).Where(reading => !reading.Whole && reading.Next <= _next)
-            .Select(reading => Sizes.Of(reading.Value, _units.At(reading.Next), _check))
+        var joined = _numbers.Numbers(at).Where(reading => !reading.Whole && reading.Next <= _next)
+            .Select(reading => Sizes.Of(reading.Value, _numbers.Unit(reading.Next), _check))
             .Any(size => size.Cost < Sizes.Implausible);
         return joined ? "the cylinder and the value may be one number" : null;
     }
@@ -198,7 +209,7 @@ internal sealed class NumberRoles
 
         var unit = UnitGrammar.TopDeadCentre(_tokens, at) > 0
             ? new UnitReading(reading.Next, [Units.Degree], 1, Angle: true)
-            : _units.At(reading.Next);
+            : _numbers.Unit(reading.Next);
         if (unit is not null && unit.Next <= _next)
         {
             yield return Value(at, reading, unit, unit.Next);

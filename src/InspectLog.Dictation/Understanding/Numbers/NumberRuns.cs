@@ -4,10 +4,9 @@ namespace InspectLog.Dictation.Understanding.Numbers;
 
 /// <summary>Finds runs of numbers and units that belong together: "four eight k", "one, three and six",
 /// "two to six".</summary>
-internal sealed class NumberRuns(IReadOnlyList<Token> tokens)
+internal sealed class NumberRuns(NumberLookup numbers)
 {
-    private readonly NumberGrammar _numbers = new(tokens);
-    private readonly UnitGrammar _units = new(tokens);
+    private readonly IReadOnlyList<Token> _tokens = numbers.Tokens;
 
     /// <summary>The token after the run that starts at a token and ends before another; null where none starts. The
     /// run goes as far as any way to read its numbers reaches: "three thirteen thousand" is one run, though 3.13 ends
@@ -43,26 +42,26 @@ internal sealed class NumberRuns(IReadOnlyList<Token> tokens)
             yield break;
         }
 
-        foreach (var reading in _numbers.At(at).Where(reading => reading.Next <= limit))
+        foreach (var reading in numbers.Numbers(at).Where(reading => reading.Next <= limit))
         {
             yield return reading.Next;
-            if (_units.At(reading.Next) is { } unit && unit.Next <= limit)
+            if (numbers.Unit(reading.Next) is { } unit && unit.Next <= limit)
             {
                 yield return unit.Next;
             }
         }
     }
 
-    private bool Joins(int at, int first) => tokens[at] switch
+    private bool Joins(int at, int first) => _tokens[at] switch
     {
         { Kind: TokenKind.Mark, Text: "-" } => true,
-        { Kind: TokenKind.Mark, Text: "," } => IsSmall(at - 1) && at + 1 < tokens.Count && IsSmall(at + 1) && Alone(at + 1)
+        { Kind: TokenKind.Mark, Text: "," } => IsSmall(at - 1) && at + 1 < _tokens.Count && IsSmall(at + 1) && Alone(at + 1)
             && at - 1 >= first,
         { Stem: "and" or "or" or "to" or "through" or "thru" or "till" or "until" or "then" } => true,
         _ => false,
     };
 
-    private bool IsSmall(int at) => tokens[at] switch
+    private bool IsSmall(int at) => _tokens[at] switch
     {
         { Kind: TokenKind.Digits, Text.Length: 1 } => true,
         { Kind: TokenKind.Word } word => NumberWords.Unit(word.Stem) is not null,
@@ -71,6 +70,6 @@ internal sealed class NumberRuns(IReadOnlyList<Token> tokens)
 
     // Whether the number at a token is followed by none of its own: no point, no unit.
     private bool Alone(int at) =>
-        at + 1 >= tokens.Count || _units.At(at + 1) is null && !NumberWords.IsPoint(tokens[at + 1].Stem)
-        && !(tokens[at + 1] is { Kind: TokenKind.Digits, Glued: true });
+        at + 1 >= _tokens.Count || numbers.Unit(at + 1) is null && !NumberWords.IsPoint(_tokens[at + 1].Stem)
+        && !(_tokens[at + 1] is { Kind: TokenKind.Digits, Glued: true });
 }
