@@ -18,6 +18,9 @@ internal sealed class RunReader(
     // How much a better fitting name counts against a cheaper reading of the numbers.
     private const double NameWeight = 0.15;
 
+    // More checks than these are never named by the same few words.
+    private const int MostCandidates = 5;
+
     // Two checks whose readings cost about the same cannot be told apart.
     private const double Undecided = 1.1;
 
@@ -42,7 +45,7 @@ internal sealed class RunReader(
         var candidates = Candidates(out var nameless);
         var context = Context();
         var best = candidates.Count == 0 ? 0 : candidates.Max(candidate => candidate.Score);
-        var readings = candidates
+        var readings = candidates.Take(MostCandidates)
             .Select(candidate => (candidate, Read: NumberRoles.Of(numbers, run.First, run.Next, candidate.Check, context)))
             .Select(read => new Reading(
                 read.candidate.Check, read.candidate.Score, read.Read.Roles, read.Read.Cost + (best - read.candidate.Score) * NameWeight))
@@ -128,9 +131,19 @@ internal sealed class RunReader(
 
         var byCondition = draft.Items.SelectMany(item => item.Conditions).Select(term => term.Check).Distinct().ToList();
         nameless = byCondition.Count == 0;
-        return nameless
-            ? [.. sheet.Checks.Where(check => check.Measurand is not null).Select(check => (check, 0))]
-            : [.. byCondition.Select(check => (check, 0))];
+        return [.. (nameless ? ByUnit() : byCondition).Select(check => (check, 0))];
+    }
+
+    // Where nothing names a check, a unit that was said may; without one the numbers can only be cylinders.
+    private IEnumerable<Check> ByUnit()
+    {
+        var kinds = Enumerable.Range(draft.Item.First, draft.Item.Next - draft.Item.First)
+            .SelectMany(at => numbers.Unit(at)?.Units ?? [])
+            .Select(unit => unit.Kind)
+            .ToHashSet();
+        return kinds.Count > 0
+            ? sheet.Checks.Where(check => check.Measurand is { } measurand && kinds.Contains(measurand.Kind))
+            : sheet.Checks.Where(check => check.PerCylinder && check.Measurand is null).Take(1);
     }
 
     // "Gap" alone fits two checks; after "plug one sooty" it is the plug gap.

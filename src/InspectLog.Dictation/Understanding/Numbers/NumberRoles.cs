@@ -191,9 +191,13 @@ internal sealed class NumberRoles
             return null;
         }
 
-        var joined = _numbers.Numbers(at).Where(reading => !reading.Whole && reading.Next <= _next)
-            .Select(reading => Sizes.Of(reading.Value, _numbers.Unit(reading.Next), _check))
-            .Any(size => size.Cost < Sizes.Implausible);
+        var joined = false;
+        foreach (var reading in _numbers.Numbers(at))
+        {
+            joined |= !reading.Whole && reading.Next <= _next
+                && Sizes.Of(reading.Value, _numbers.Unit(reading.Next), _check) is { Cost: < Sizes.Implausible };
+        }
+
         return joined ? "the cylinder and the value may be one number" : null;
     }
 
@@ -210,22 +214,26 @@ internal sealed class NumberRoles
         var unit = UnitGrammar.TopDeadCentre(_tokens, at) > 0
             ? new UnitReading(reading.Next, [Units.Degree], 1, Angle: true)
             : _numbers.Unit(reading.Next);
-        if (unit is not null && unit.Next <= _next)
+        if (unit is not null && unit.Next <= _next && Value(at, reading, unit, unit.Next) is { } withUnit)
         {
-            yield return Value(at, reading, unit, unit.Next);
+            yield return withUnit;
         }
 
-        if (unit is null || unit.Angle && unit.Next > reading.Next)
+        if ((unit is null || unit.Angle && unit.Next > reading.Next) && Value(at, reading, null, reading.Next) is { } bare)
         {
-            yield return Value(at, reading, null, reading.Next);
+            yield return bare;
         }
     }
 
-    private Step Value(int at, NumberReading reading, UnitReading? unit, int next)
+    private Step? Value(int at, NumberReading reading, UnitReading? unit, int next)
     {
-        var size = Sizes.Of(reading.Value, unit, _check);
+        if (Sizes.Of(reading.Value, unit, _check) is not { } size)
+        {
+            return null;
+        }
+
         var bare = unit is null && reading.Whole ? 0.4 : 0;
-        var role = new ValueNumber(at, next, size.Value, unit is not null, reading.Value, size.Doubt ?? reading.Doubt)
+        var role = new ValueNumber(at, next, size.Value, unit is not null, reading.Value, size.Doubt(_check) ?? reading.Doubt)
         {
             AngleSaid = unit is { Angle: true },
             RangeEnd = _context.Between || IsRangeWord(next) || at > _first && IsRangeWord(at - 1),

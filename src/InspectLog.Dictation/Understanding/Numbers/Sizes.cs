@@ -6,8 +6,39 @@ namespace InspectLog.Dictation.Understanding.Numbers;
 /// <summary>A number turned into the base unit of a check.</summary>
 /// <param name="Value">The value in the check's base unit.</param>
 /// <param name="Cost">How unlikely it is that this was meant.</param>
-/// <param name="Doubt">Why a person should look twice; null where there is nothing to doubt.</param>
-internal readonly record struct Size(decimal Value, double Cost, string? Doubt);
+/// <param name="Why">What there is to doubt.</param>
+/// <param name="One">The unit the doubt is about.</param>
+/// <param name="Other">The unit it may be instead.</param>
+internal readonly record struct Size(decimal Value, double Cost, SizeDoubt Why = SizeDoubt.None, Unit? One = null, Unit? Other = null)
+{
+    /// <summary>The doubt in words; null where there is none.</summary>
+    public string? Doubt(Check check) => Why switch
+    {
+        SizeDoubt.Unlikely => $"that is an unlikely value for {check.ShortTitle}",
+        SizeDoubt.WrongUnit => $"{One!.Symbol} does not fit {check.ShortTitle}, which is measured in {check.Measurand!.DisplayUnit.Symbol}",
+        SizeDoubt.TwoUnits => $"this may mean {One!.Symbol} or {Other!.Symbol}",
+        SizeDoubt.NoUnit => $"no unit was said: {One!.Symbol} or {Other!.Symbol}",
+        _ => null,
+    };
+}
+
+/// <summary>What there is to doubt about a size.</summary>
+internal enum SizeDoubt
+{
+    None,
+
+    /// <summary>It lies outside the check's plausible span.</summary>
+    Unlikely,
+
+    /// <summary>The unit said measures something else.</summary>
+    WrongUnit,
+
+    /// <summary>The word said stands for two units, and both fit.</summary>
+    TwoUnits,
+
+    /// <summary>No unit was said, and two fit.</summary>
+    NoUnit,
+}
 
 /// <summary>Sizes numbers for a check: converts units, and finds the unit where none was said from the span of values
 /// the check can sensibly have.</summary>
@@ -17,72 +48,80 @@ internal static class Sizes
     public const double Implausible = 6;
 
     private const double WrongUnit = 5;
+    private const double UnitUnsaid = 0.2;
 
     private const decimal Largest = 1_000_000_000_000m;
 
-    public static Size Of(decimal number, UnitReading? unit, Check check)
+    private static readonly Unit[] ForResistance = [Units.Ohm, Units.Kilohm];
+    private static readonly Unit[] ForLength = [Units.Millimetre, Units.Thou, Units.Inch];
+    private static readonly Unit[] ForVoltage = [Units.Volt];
+    private static readonly Unit[] ForAngle = [Units.Degree];
+
+    /// <summary>What a number with the unit said after it measures; nothing for a unit no check measures in.</summary>
+    public static Size? Of(decimal number, UnitReading? unit, Check check)
     {
         var measurand = check.Measurand ?? throw new ArgumentException("The check measures nothing.", nameof(check));
-        if (unit is { Foreign: true })
+        if (unit is null)
         {
-            return new(number, 100, $"that unit does not fit {check.ShortTitle}");
+            var implied = Best(number, Usual(measurand.Kind), measurand, SizeDoubt.NoUnit);
+            return implied.Why == SizeDoubt.Unlikely
+                ? Unlikely(number, measurand.DisplayUnit)
+                : implied with { Cost = implied.Cost + UnitUnsaid };
         }
 
-        var fitting = unit?.Units.Where(said => said.Kind == measurand.Kind).ToList();
-        if (fitting is { Count: > 0 })
+        if (unit.Foreign)
         {
-            return Said(number * unit!.Sign, fitting, measurand, check);
+            return null;
         }
 
-        var implied = Implied(number, measurand, check);
-        return unit is null
-            ? implied
-            : implied with
+        if (unit.Units[0].Kind != measurand.Kind)
+        {
+            var meant = Of(number, null, check)!.Value;
+            return meant with { Cost = meant.Cost + WrongUnit, Why = SizeDoubt.WrongUnit, One = unit.Units[0] };
+        }
+
+        return Best(number * unit.Sign, unit.Units, measurand, SizeDoubt.TwoUnits);
+    }
+
+    // The unit with which the number falls into the plausible span, nearest to the limits.
+    private static Size Best(decimal number, IReadOnlyList<Unit> units, Measurand measurand, SizeDoubt ifTwo)
+    {
+        Unit? best = null, second = null;
+        var (value, misfit) = (0m, double.MaxValue);
+        foreach (var unit in units)
+        {
+            var size = ToBase(number, unit);
+            if (!measurand.Plausible.Holds((double)size))
             {
-                Cost = implied.Cost + WrongUnit,
-                Doubt = $"{unit.Units[0].Symbol} does not fit {check.ShortTitle}, which is measured in {measurand.DisplayUnit.Symbol}",
-            };
+                continue;
+            }
+
+            var far = Misfit(size, measurand);
+            if (best is null || far < misfit || far == misfit && unit == measurand.DisplayUnit)
+            {
+                (second, best, value, misfit) = (best, unit, size, far);
+            }
+            else
+            {
+                second ??= unit;
+            }
+        }
+
+        return best is null ? Unlikely(number, units[0])
+            : second is null ? new(value, 0)
+            : new(value, 0, ifTwo, best, second);
     }
 
-    private static Size Said(decimal number, List<Unit> units, Measurand measurand, Check check)
-    {
-        var values = units.Select(unit => ToBase(number, unit)).ToList();
-        var plausible = values.Where(value => Holds(measurand, value)).ToList();
-        return plausible.Count switch
-        {
-            0 => Unlikely(values[0], check),
-            1 => new(plausible[0], 0, null),
-            _ => new(plausible[0], 0, $"this may mean {units[0].Symbol} or {units[1].Symbol}"),
-        };
-    }
+    private static Size Unlikely(decimal number, Unit unit) => new(ToBase(number, unit), Implausible, SizeDoubt.Unlikely);
 
-    private static Size Implied(decimal number, Measurand measurand, Check check)
+    private static Unit[] Usual(QuantityKind kind) => kind switch
     {
-        var choices = UsualUnits(measurand.Kind)
-            .Select(unit => (Unit: unit, Value: ToBase(number, unit)))
-            .Where(choice => Holds(measurand, choice.Value))
-            .OrderBy(choice => Misfit(choice.Value, measurand))
-            .ThenBy(choice => choice.Unit == measurand.DisplayUnit ? 0 : 1)
-            .ToList();
-        return choices.Count switch
-        {
-            0 => Unlikely(ToBase(number, measurand.DisplayUnit), check),
-            1 => new(choices[0].Value, 0.2, null),
-            _ => new(choices[0].Value, 0.2, $"no unit was said: {choices[0].Unit.Symbol} or {choices[1].Unit.Symbol}"),
-        };
-    }
-
-    private static Size Unlikely(decimal value, Check check) =>
-        new(value, Implausible, $"that is an unlikely value for {check.ShortTitle}");
-
-    private static IEnumerable<Unit> UsualUnits(QuantityKind kind) => kind switch
-    {
-        QuantityKind.Resistance => [Units.Ohm, Units.Kilohm],
-        QuantityKind.Length => [Units.Millimetre, Units.Thou, Units.Inch],
-        _ => [Units.BaseOf(kind)],
+        QuantityKind.Resistance => ForResistance,
+        QuantityKind.Length => ForLength,
+        QuantityKind.Voltage => ForVoltage,
+        QuantityKind.Angle => ForAngle,
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
-
-    private static bool Holds(Measurand measurand, decimal value) => measurand.Plausible.Holds((double)value);
 
     // 0 within the limits, growing with the distance outside of them.
     private static double Misfit(decimal value, Measurand measurand)
@@ -93,9 +132,6 @@ internal static class Sizes
         return Math.Max(below, above);
     }
 
-    private static decimal ToBase(decimal number, Unit unit)
-    {
-        var bounded = Math.Clamp(number, -Largest, Largest);
-        return bounded * (decimal)unit.InBaseUnit;
-    }
+    private static decimal ToBase(decimal number, Unit unit) =>
+        Math.Clamp(number, -Largest, Largest) * (decimal)unit.InBaseUnit;
 }
