@@ -54,8 +54,11 @@ public sealed class WallsTests
 
     [Theory]
     [MemberData(nameof(Packages))]
-    public void A_package_is_used_in_one_room_only(string package, string room) =>
+    public void A_package_is_used_in_one_room_only(string package, string room)
+    {
+        Assert.NotEmpty(UsesOf(package, room));
         Assert.Empty(Rooms.Keys.Except([room]).SelectMany(other => UsesOf(package, other)));
+    }
 
     [Fact]
     public void Every_room_of_the_house_has_walls()
@@ -69,14 +72,13 @@ public sealed class WallsTests
         Assert.Equal(built.Order(), Walls.Select(row => row.Data.Item1).Order());
     }
 
-    /// <summary>A control: the app does use the other rooms and the web framework, so rules that say it does not must
-    /// fail. Without this, rules that look at nothing would pass for ever.</summary>
+    /// <summary>A control: rooms do use each other where they may, so rules that say they do not must fail. Without
+    /// this, rules that look at nothing would pass for ever.</summary>
     [Fact]
     public void Rules_fail_where_a_room_is_known()
     {
         Assert.NotEmpty(BreachesBetween(App, "Journal"));
         Assert.NotEmpty(BreachesBetween("Checks", "Measuring"));
-        Assert.NotEmpty(UsesOf("Microsoft.AspNetCore", App));
     }
 
     private static IEnumerable<string> BreachesBetween(string room, string other) =>
