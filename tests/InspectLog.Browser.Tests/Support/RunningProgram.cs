@@ -18,14 +18,17 @@ internal sealed partial class RunningProgram : IAsyncDisposable
 
     public Uri Address { get; }
 
-    public static Task<RunningProgram> ServeAsync(string dataFolder) => StartAsync("serve", "--data", dataFolder, "--port", "0");
+    public static Task<RunningProgram> ServeAsync(string dataFolder) =>
+        StartAsync(["serve", "--data", dataFolder, "--port", "0"], temporaryFiles: null);
 
-    public static Task<RunningProgram> DemoAsync() => StartAsync("demo", "--port", "0");
+    /// <summary>Runs the demo.</summary>
+    /// <param name="temporaryFiles">Where it makes its garage: it is killed, so it cannot tidy up after itself.</param>
+    public static Task<RunningProgram> DemoAsync(string temporaryFiles) => StartAsync(["demo", "--port", "0"], temporaryFiles);
 
     /// <summary>Runs a verb that ends by itself.</summary>
     public static async Task<(int ExitCode, string Out)> RunAsync(params string[] arguments)
     {
-        using var process = Start(arguments);
+        using var process = Start(arguments, temporaryFiles: null);
         var output = await process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
         return (process.ExitCode, output);
@@ -39,9 +42,9 @@ internal sealed partial class RunningProgram : IAsyncDisposable
         _process.Dispose();
     }
 
-    private static async Task<RunningProgram> StartAsync(params string[] arguments)
+    private static async Task<RunningProgram> StartAsync(string[] arguments, string? temporaryFiles)
     {
-        var process = Start(arguments);
+        var process = Start(arguments, temporaryFiles);
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
         patience.CancelAfter(Patience);
         while (await process.StandardOutput.ReadLineAsync(patience.Token) is { } line)
@@ -55,11 +58,19 @@ internal sealed partial class RunningProgram : IAsyncDisposable
         throw new InvalidOperationException("The program ended before it printed its address.");
     }
 
-    private static Process Start(string[] arguments) => Process.Start(
-        new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "inspectlog.dll"), .. arguments])
+    private static Process Start(string[] arguments, string? temporaryFiles)
+    {
+        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "inspectlog.dll"), .. arguments])
         {
             RedirectStandardOutput = true,
-        })!;
+        };
+        if (temporaryFiles is not null)
+        {
+            start.Environment["TMPDIR"] = temporaryFiles;
+        }
+
+        return Process.Start(start)!;
+    }
 
     [GeneratedRegex(@"http://127\.0\.0\.1:\d+/")]
     private static partial Regex Printed();
