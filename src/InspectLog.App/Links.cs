@@ -34,6 +34,14 @@ public static class Links
 
     public static string Limits(string vehicleId, string checkId) => $"/vehicles/{vehicleId}/limits/{checkId}";
 
+    /// <summary>The wear parts on the vehicle's page.</summary>
+    public static string WearParts(string vehicleId) => $"{Vehicle(vehicleId)}#parts";
+
+    public static string NewWearPart(string vehicleId) => $"/vehicles/{vehicleId}/parts/new";
+
+    public static string WearPart(string vehicleId, long part) =>
+        string.Create(CultureInfo.InvariantCulture, $"/vehicles/{vehicleId}/parts/{part}");
+
     public static string Sheet(string id) => $"/sheets/{id}";
 
     public static string Media(string sha256) => $"/media/{sha256}";

@@ -17,8 +17,8 @@ public static class GarageEndpoints
         app.MapGet(Links.About, About).WithName("about");
     }
 
-    private static IResult Show(Garage garage, ISpeechToText speech) => Page.Of<GaragePage, GarageView>(new GarageView(
-        [.. garage.Vehicles().Select(summary => Card(garage, summary))], speech.Readiness, garage.Problems));
+    private static IResult Show(Garage garage, ISpeechToText speech, TimeProvider time) => Page.Of<GaragePage, GarageView>(new GarageView(
+        [.. garage.Vehicles().Select(summary => Card(garage, summary, Times.DayOf(time.GetLocalNow())))], speech.Readiness, garage.Problems));
 
     private static IResult Find(Garage garage, string? words)
     {
@@ -30,22 +30,23 @@ public static class GarageEndpoints
     private static IResult About(Garage garage, ISpeechToText speech) =>
         Page.Of<AboutPage, AboutView>(new AboutView(speech.Readiness, garage.Folder, garage.Problems));
 
-    private static VehicleCard Card(Garage garage, VehicleSummary summary)
+    private static VehicleCard Card(Garage garage, VehicleSummary summary, DateOnly today)
     {
         var vehicle = garage.FindVehicle(summary.Id);
+        var attention = vehicle is null ? [] : Attention.Of(vehicle, today);
         if (vehicle?.OpenInspection is { } open)
         {
             var since = open.Started.ToString("d MMMM, HH:mm", CultureInfo.InvariantCulture);
-            return new VehicleCard(summary, $"Inspection open since {since}", open.Number, Attention.Of(vehicle));
+            return new VehicleCard(summary, $"Inspection open since {since}", open.Number, attention);
         }
 
         if (vehicle?.Inspections.LastOrDefault() is { } last)
         {
             var when = last.Started.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
             var tally = VehicleViewBuilder.Summary(vehicle, last).Tally;
-            return new VehicleCard(summary, $"Last looked at {when}: {tally}", null, []);
+            return new VehicleCard(summary, $"Last looked at {when}: {tally}", null, attention);
         }
 
-        return new VehicleCard(summary, "Not inspected yet", null, []);
+        return new VehicleCard(summary, "Not inspected yet", null, attention);
     }
 }

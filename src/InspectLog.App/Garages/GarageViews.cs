@@ -15,7 +15,7 @@ public sealed record GarageView(
 /// <param name="Summary">Name, description, picture.</param>
 /// <param name="State">"Inspection open since 12:21", "Last looked at 3 May: 13 pass, 1 fail", "Not inspected yet".</param>
 /// <param name="OpenInspection">Number of the open inspection; null when there is none.</param>
-/// <param name="Attention">What is open: doubts, loose ends.</param>
+/// <param name="Attention">What is open: doubts, loose ends, due parts.</param>
 public sealed record VehicleCard(
     VehicleSummary Summary, string State, long? OpenInspection, IReadOnlyList<string> Attention);
 

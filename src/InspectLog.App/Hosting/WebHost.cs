@@ -9,6 +9,7 @@ using InspectLog.App.Media;
 using InspectLog.App.Reports;
 using InspectLog.App.Sheets;
 using InspectLog.App.Vehicles;
+using InspectLog.App.Wear;
 using InspectLog.App.Workings;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Journal;
@@ -90,6 +91,7 @@ public static class WebHost
         app.MapGarage();
         app.MapVehicles();
         app.MapLimits();
+        app.MapWearParts();
         app.MapBench();
         app.MapCaptures();
         app.MapRecords();

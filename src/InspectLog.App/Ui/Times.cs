@@ -8,6 +8,15 @@ public static class Times
     /// <summary>"21 November 2026".</summary>
     public static string Date(DateTimeOffset time) => time.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 
+    /// <summary>"21 November 2026".</summary>
+    public static string Date(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+
+    /// <summary>The day a time falls on where it was noted.</summary>
+    public static DateOnly DayOf(DateTimeOffset time) => DateOnly.FromDateTime(time.Date);
+
+    /// <summary>For a date field: "2026-11-25".</summary>
+    public static string Machine(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
     /// <summary>"12:41".</summary>
     public static string Clock(DateTimeOffset time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
 

@@ -1,3 +1,4 @@
+using InspectLog.App.Wear;
 using InspectLog.Journal.State;
 
 namespace InspectLog.App.Vehicles;
@@ -5,13 +6,15 @@ namespace InspectLog.App.Vehicles;
 /// <summary>What on a vehicle waits for somebody. Pure.</summary>
 public static class Attention
 {
-    public static IReadOnlyList<string> Of(VehicleState vehicle)
-    {
-        if (vehicle.OpenInspection is not { } inspection)
-        {
-            return [];
-        }
+    /// <summary>Each thing in a few words: what is open in the inspection first, then the parts that are due.</summary>
+    public static IReadOnlyList<string> Of(VehicleState vehicle, DateOnly today) =>
+    [
+        .. vehicle.OpenInspection is { } open ? In(open) : [],
+        .. WearLine.Of(vehicle, today).Select(line => WearWords.Attention(line.Part, line.Due)).OfType<string>(),
+    ];
 
+    private static IReadOnlyList<string> In(InspectionState inspection)
+    {
         var proposals = inspection.VoiceNotes
             .SelectMany(note => note.Proposals ?? [])
             .Where(proposal => proposal.State == ProposalState.Open)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using InspectLog.App.Bench;
+using InspectLog.App.Wear;
 using InspectLog.Checks;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
@@ -25,6 +26,9 @@ public static class EntryWords
             PrivateFactsNoted => "Private facts noted",
             LimitsSet l => $"Limits of its own for {Where(l.Check, null)}, from {l.Source}",
             LimitsCleared l => $"Limits of the sheet again for {Where(l.Check, null)}",
+            WearPartAdded p => $"Part watched: {p.Name}, fitted {WearWords.Fitted(p.Fitting)}; lasts {WearWords.Interval(p.Interval)}",
+            WearPartFitted p => $"A new one of part {p.Part} fitted {WearWords.Fitted(p.Fitting)}",
+            WearPartRetired p => $"Part {p.Part} is no longer watched",
             InspectionStarted s => $"Inspection started by {s.Technician} with the sheet {s.Sheet}, version {s.SheetVersion}",
             RecordingKept r => $"Voice note of {Seconds(r.Seconds)} kept",
             TranscriptMade t => t.SpeechFound ? $"Voice note {t.Recording} was read as: {t.Text}" : $"Voice note {t.Recording} holds no speech",

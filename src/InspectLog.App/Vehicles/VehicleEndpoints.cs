@@ -1,4 +1,3 @@
-using System.Globalization;
 using InspectLog.App.Forms;
 using InspectLog.App.Media;
 using InspectLog.App.Ui;
@@ -43,10 +42,10 @@ public static class VehicleEndpoints
         return Results.Redirect(Links.Vehicle(id));
     }
 
-    private static IResult Show(HttpContext context, Garage garage, string vehicle) =>
+    private static IResult Show(HttpContext context, Garage garage, TimeProvider time, string vehicle) =>
         garage.FindVehicle(vehicle) is { } state
             ? Page.Of<VehiclePage, VehicleView>(
-                VehicleViewBuilder.Build(state, Technician.Of(context), null, garage.Problems))
+                VehicleViewBuilder.Build(state, Times.DayOf(time.GetLocalNow()), Technician.Of(context), null, garage.Problems))
             : Results.NotFound();
 
     private static IResult DescribeForm(Garage garage, string vehicle) =>
@@ -100,7 +99,7 @@ public static class VehicleEndpoints
             new JournalView(state, [.. garage.Entries(vehicle).Reverse()], garage.Problems))
         : Results.NotFound();
 
-    private static async Task<IResult> Start(HttpContext context, Garage garage, string vehicle)
+    private static async Task<IResult> Start(HttpContext context, Garage garage, TimeProvider time, string vehicle)
     {
         if (garage.FindVehicle(vehicle) is not { } state)
         {
@@ -109,7 +108,7 @@ public static class VehicleEndpoints
 
         var form = await PostedForm.ReadAsync(context.Request);
         var technician = form.Text("technician") is { Length: > 0 } name ? name : Technician.Of(context);
-        var odometer = Odometer(form);
+        var odometer = OdometerFields.Reading(form, "odometer");
         var sheet = BuiltInSheets.Find(form.Text("sheet") is { Length: > 0 } id ? id : BuiltInSheets.IgnitionBreakerless6);
         if (sheet is null)
         {
@@ -119,33 +118,16 @@ public static class VehicleEndpoints
         if (!form.IsValid)
         {
             return Page.Of<VehiclePage, VehicleView>(
-                VehicleViewBuilder.Build(state, technician, form.Refused("start"), garage.Problems),
+                VehicleViewBuilder.Build(state, Times.DayOf(time.GetLocalNow()), technician, form.Refused("start"), garage.Problems),
                 StatusCodes.Status422UnprocessableEntity);
         }
 
-        var unit = odometer is null ? null : form.Text("odometerUnit") == "mi" ? "mi" : "km";
+        var unit = odometer is null ? null : OdometerFields.Unit(form, "odometerUnit");
         var after = garage.Append(vehicle, technician, now => now.OpenInspection is null
             ? [new InspectionStarted(sheet!.Id, sheet.Version, sheet.Sha256, technician, odometer, unit)]
             : []);
         Technician.Remember(context, technician);
         return Results.Redirect(Links.Inspection(vehicle, after.OpenInspection!.Number));
-    }
-
-    private static double? Odometer(PostedForm form)
-    {
-        var text = form.Text("odometer").Replace(" ", "", StringComparison.Ordinal);
-        if (text.Length == 0)
-        {
-            return null;
-        }
-
-        if (double.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var value) && value <= 9_999_999)
-        {
-            return value;
-        }
-
-        form.Refuse("odometer", "Type the odometer as whole numbers only, such as 88412.");
-        return null;
     }
 
     private static IResult Form(Garage garage, string? vehicle, RefusedForm? refused) =>

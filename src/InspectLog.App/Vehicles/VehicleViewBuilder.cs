@@ -1,5 +1,6 @@
 using InspectLog.App.Bench;
 using InspectLog.App.Forms;
+using InspectLog.App.Wear;
 using InspectLog.Checks;
 using InspectLog.Journal;
 using InspectLog.Journal.State;
@@ -10,9 +11,10 @@ namespace InspectLog.App.Vehicles;
 public static class VehicleViewBuilder
 {
     public static VehicleView Build(
-        VehicleState vehicle, string technician, RefusedForm? form, IReadOnlyList<GarageProblem> problems) => new(
+        VehicleState vehicle, DateOnly today, string technician, RefusedForm? form, IReadOnlyList<GarageProblem> problems) => new(
         vehicle,
-        Attention.Of(vehicle),
+        Attention.Of(vehicle, today),
+        WearLine.Of(vehicle, today),
         [.. vehicle.Inspections.Reverse().Select(inspection => Summary(vehicle, inspection))],
         BuiltInSheets.All,
         technician,

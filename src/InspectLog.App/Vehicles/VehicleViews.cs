@@ -1,4 +1,5 @@
 using InspectLog.App.Forms;
+using InspectLog.App.Wear;
 using InspectLog.Checks;
 using InspectLog.Journal;
 using InspectLog.Journal.Record;
@@ -10,6 +11,7 @@ namespace InspectLog.App.Vehicles;
 /// <summary>A vehicle's own page.</summary>
 /// <param name="Vehicle">The vehicle.</param>
 /// <param name="Attention">What needs attention, each a short sentence.</param>
+/// <param name="WearParts">Parts that wear, due ones first.</param>
 /// <param name="Inspections">Its inspections, newest first.</param>
 /// <param name="Sheets">Sheets an inspection can be started on.</param>
 /// <param name="Technician">The name proposed for who inspects.</param>
@@ -18,6 +20,7 @@ namespace InspectLog.App.Vehicles;
 public sealed record VehicleView(
     VehicleState Vehicle,
     IReadOnlyList<string> Attention,
+    IReadOnlyList<WearLine> WearParts,
     IReadOnlyList<InspectionSummary> Inspections,
     IReadOnlyList<CheckSheet> Sheets,
     string Technician,

@@ -11,6 +11,7 @@ internal static class SearchText
     {
         VehicleAdded v => Join(v.Name, v.Description),
         VehicleDescribed v => Join(v.Name, v.Description),
+        WearPartAdded p => p.Name,
         TranscriptMade { Text.Length: > 0 } t => t.Text,
         NoteWritten n => n.Text,
         ReadingDecided r => At(r.Check, r.Cylinder, r.AsGiven),

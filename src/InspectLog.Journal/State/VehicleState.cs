@@ -34,6 +34,9 @@ public sealed record VehicleState
     /// <summary>Inspections, oldest first.</summary>
     public ImmutableList<InspectionState> Inspections { get; private init; } = [];
 
+    /// <summary>Parts that wear and are watched, in the order they were added.</summary>
+    public ImmutableList<WearPart> WearParts { get; private init; } = [];
+
     /// <summary>Sequence the next entry gets.</summary>
     public long NextSequence { get; private init; } = 1;
 
@@ -61,6 +64,16 @@ public sealed record VehicleState
             PrivateFactsNoted p => counted with { Private = p },
             LimitsSet l => counted with { Limits = Limits.SetItem(l.Check, l) },
             LimitsCleared l => counted with { Limits = Limits.Remove(l.Check) },
+            WearPartAdded p => counted with
+            {
+                WearParts = WearParts.Add(new(entry.Sequence, p.Name, p.Interval, [p.Fitting])),
+            },
+            WearPartFitted f => counted with
+            {
+                WearParts = WearParts.ConvertAll(part =>
+                    part.Number == f.Part ? part with { Fittings = part.Fittings.Add(f.Fitting) } : part),
+            },
+            WearPartRetired r => counted with { WearParts = WearParts.RemoveAll(part => part.Number == r.Part) },
             InspectionStarted s => counted with { Inspections = Inspections.Add(InspectionState.Begin(entry, s)) },
             null => counted,
             _ => counted with { Inspections = Inspections.ConvertAll(i => i.Apply(entry)) },

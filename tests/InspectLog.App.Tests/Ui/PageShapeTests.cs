@@ -30,12 +30,15 @@ public sealed class PageShapeTests
         await app.PostAsync($"{bench}/observations", ("check", "spark"), ("cylinder", "1"), ("condition", "weak"));
         await app.PostAsync($"{bench}/notes", ("check", "spark"), ("text", "Cap <b>cracked</b> at the rim"));
 
+        await app.PostForRedirectAsync($"{vehicle}/parts/new", ("name", "Rotor"), ("fittedOn", "2001-05-03"), ("months", "24"));
+        var part = (await app.PageAsync(vehicle)).QuerySelector(".wear-parts a")!.GetAttribute("href")!;
+
         foreach (var check in InspectLog.Checks.BuiltInSheets.All[0].Checks)
         {
             Check(await app.PageAsync($"{bench}?check={check.Id}"), check.Id);
         }
 
-        foreach (var address in new[] { "/", "/find?words=cap", vehicle, $"{vehicle}/describe", $"{vehicle}/journal", $"{vehicle}/limits/coil-circuit-resistance", $"{bench}/close", $"{bench}/report" })
+        foreach (var address in new[] { "/", "/find?words=cap", vehicle, $"{vehicle}/describe", $"{vehicle}/parts/new", part, $"{vehicle}/journal", $"{vehicle}/limits/coil-circuit-resistance", $"{bench}/close", $"{bench}/report" })
         {
             Check(await app.PageAsync(address), address);
         }
@@ -52,6 +55,7 @@ public sealed class PageShapeTests
         Check(await TestApp.ParseAsync(await app.PostAsync($"{bench}/brackets", ("check", "plug-gap"), ("cylinder", "1"), ("goes", "2"), ("stops", "1"))), "bracket refused");
         Check(await TestApp.ParseAsync(await app.PostAsync($"{bench}/notes", ("text", ""))), "note refused");
         Check(await TestApp.ParseAsync(await app.PostAsync($"{bench}/close")), "close refused");
+        Check(await TestApp.ParseAsync(await app.PostAsync("/vehicles/marigold/parts/new", ("name", ""), ("fittedOn", "soon"))), "part refused");
         Check(await TestApp.ParseAsync(await app.PostAsync("/instruments", ("name", ""))), "instrument refused");
         Check(await TestApp.ParseAsync(await app.Client.GetAsync("/nowhere", TestContext.Current.CancellationToken)), "not found");
     }

@@ -34,6 +34,30 @@ public sealed class VehicleStateTests
     }
 
     [Fact]
+    public void Wear_parts_are_fitted_anew_and_retired()
+    {
+        var state = After(
+            new VehicleAdded("Otter", "", null),
+            new WearPartAdded("Spark plugs", new(24, null, null), new(new(2024, 5, 1), 80000, "km")),
+            new WearPartAdded("Rotor", new(null, 30000, "km"), new(new(2024, 5, 1), null, null)),
+            new WearPartFitted(2, new(new(2026, 5, 1), 95000, "km")),
+            new WearPartFitted(99, new(new(2026, 5, 1), 95000, "km")),
+            new WearPartRetired(3));
+
+        var plugs = Assert.Single(state.WearParts);
+        Assert.Equal((2, "Spark plugs", 2), (plugs.Number, plugs.Name, plugs.Fittings.Count));
+        Assert.Equal(95000, plugs.Fitted.Odometer);
+    }
+
+    [Fact]
+    public void A_fitting_recorded_late_does_not_stand_in_for_a_newer_one()
+    {
+        var part = new WearPart(2, "Rotor", new(24, null, null), [new(new(2026, 5, 1), null, null), new(new(2023, 5, 1), null, null)]);
+
+        Assert.Equal(new DateOnly(2026, 5, 1), part.Fitted.On);
+    }
+
+    [Fact]
     public void Vehicle_without_a_first_entry_is_called_by_its_id() =>
         Assert.Equal("otter", VehicleState.Before("otter").Name);
 

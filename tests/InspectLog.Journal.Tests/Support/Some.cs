@@ -53,6 +53,9 @@ public static class Some
         new InstrumentAdded(Meter),
         new InstrumentRetired("meter-1"),
         new TailSetAside("marigold-20261125T103000Z", 17),
+        new WearPartAdded("Spark plugs", new(24, 20000, "km"), new(new(2026, 3, 1), 80150, "km")),
+        new WearPartFitted(28, new(new(2026, 11, 25), null, null)),
+        new WearPartRetired(28),
     ];
 
     /// <summary>25 November 2026, 10:30 in Greenwich, in a workshop one hour ahead.</summary>

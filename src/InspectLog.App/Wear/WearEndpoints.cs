@@ -1,0 +1,96 @@
+using InspectLog.App.Forms;
+using InspectLog.App.Ui;
+using InspectLog.App.Vehicles;
+using InspectLog.Journal;
+using InspectLog.Journal.Entries;
+using InspectLog.Journal.State;
+
+namespace InspectLog.App.Wear;
+
+/// <summary>Parts that wear: watching them, fitting new ones, and no longer watching them.</summary>
+public static class WearEndpoints
+{
+    public static void MapWearParts(this IEndpointRouteBuilder app)
+    {
+        var parts = app.MapGroup("/vehicles/{vehicle}/parts");
+        parts.MapGet("/new", NewForm).WithName("new-wear-part");
+        parts.MapPost("/new", Add).WithName("add-wear-part");
+        parts.MapGet("/{part:long}", Show).WithName("wear-part");
+        parts.MapPost("/{part:long}/fitted", Fitted).WithName("wear-part-fitted");
+        parts.MapPost("/{part:long}/retire", Retire).WithName("retire-wear-part");
+    }
+
+    private static IResult NewForm(Garage garage, TimeProvider time, string vehicle) =>
+        garage.FindVehicle(vehicle) is { } state ? NewPage(garage, time, state, null) : Results.NotFound();
+
+    private static async Task<IResult> Add(HttpContext context, Garage garage, TimeProvider time, string vehicle)
+    {
+        if (garage.FindVehicle(vehicle) is not { } state)
+        {
+            return Results.NotFound();
+        }
+
+        var form = await PostedForm.ReadAsync(context.Request);
+        if (WearFields.Part(form, Today(time)) is not { } added)
+        {
+            return NewPage(garage, time, state, form.Refused("part"));
+        }
+
+        garage.Append(vehicle, Technician.Of(context), _ => [added]);
+        return Results.Redirect(Links.WearParts(vehicle));
+    }
+
+    private static IResult Show(Garage garage, TimeProvider time, string vehicle, long part) =>
+        Find(garage, time, vehicle, part) is { } found ? PartPage(garage, time, found, null) : Results.NotFound();
+
+    private static async Task<IResult> Fitted(
+        HttpContext context, Garage garage, TimeProvider time, string vehicle, long part)
+    {
+        if (Find(garage, time, vehicle, part) is not { } found)
+        {
+            return Results.NotFound();
+        }
+
+        var form = await PostedForm.ReadAsync(context.Request);
+        if (WearFields.Fitting(form, Today(time)) is not { } fitting)
+        {
+            return PartPage(garage, time, found, form.Refused("fitting"));
+        }
+
+        garage.Append(vehicle, Technician.Of(context), now => IsWatched(now, part) ? [new WearPartFitted(part, fitting)] : []);
+        return Results.Redirect(Links.WearParts(vehicle));
+    }
+
+    private static IResult Retire(HttpContext context, Garage garage, TimeProvider time, string vehicle, long part)
+    {
+        if (Find(garage, time, vehicle, part) is null)
+        {
+            return Results.NotFound();
+        }
+
+        garage.Append(vehicle, Technician.Of(context), now => IsWatched(now, part) ? [new WearPartRetired(part)] : []);
+        return Results.Redirect(Links.WearParts(vehicle));
+    }
+
+    private static bool IsWatched(VehicleState vehicle, long part) => vehicle.WearParts.Exists(one => one.Number == part);
+
+    private static (VehicleState Vehicle, WearLine Line)? Find(Garage garage, TimeProvider time, string vehicle, long part) =>
+        garage.FindVehicle(vehicle) is { } state
+        && WearLine.Of(state, Today(time)).FirstOrDefault(line => line.Part.Number == part) is { } line
+            ? (state, line)
+            : null;
+
+    private static IResult NewPage(Garage garage, TimeProvider time, VehicleState vehicle, RefusedForm? refused) =>
+        Page.Of<NewWearPartPage, NewWearPartView>(
+            new NewWearPartView(vehicle, Today(time), refused, garage.Problems), StatusOf(refused));
+
+    private static IResult PartPage(
+        Garage garage, TimeProvider time, (VehicleState Vehicle, WearLine Line) found, RefusedForm? refused) =>
+        Page.Of<WearPartPage, WearPartView>(
+            new WearPartView(found.Vehicle, found.Line, Today(time), refused, garage.Problems), StatusOf(refused));
+
+    private static int StatusOf(RefusedForm? refused) =>
+        refused is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity;
+
+    private static DateOnly Today(TimeProvider time) => Times.DayOf(time.GetLocalNow());
+}
