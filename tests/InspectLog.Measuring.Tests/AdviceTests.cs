@@ -107,6 +107,30 @@ public class AdviceTests
     }
 
     [Fact]
+    public void Leads_that_were_subtracted_are_better_nulled()
+    {
+        var reading = Some.Reading([1.93], 0.5, 3, 0.01) with { Leads = new([0.20, 0.22], new(0.5, 3), 0.01, true) };
+        var advice = Advice.For(reading, Limits.Of(0.6, 1.76));
+
+        var best = advice.Improvements[0];
+        Assert.Equal("null the test leads", best.Action);
+        Close.ToDigits(Estimate.Of(Some.Reading([1.72], 0.5, 3, 0.01)).ExpandedUncertainty, best.ExpandedUncertainty, 9);
+        Assert.False(best.Settles(advice));
+        Assert.True((best with { ExpandedUncertainty = advice.UncertaintyNeeded }).Settles(advice));
+    }
+
+    [Fact]
+    public void Value_with_its_uncertainty_alone_is_told_what_it_needs()
+    {
+        var advice = Advice.For(Estimate.Known(1.95, 0.05), Limits.Of(0.6, 2.0));
+
+        Close.ToDigits(0.05, advice.UncertaintyNeeded, 12);
+        Assert.Empty(advice.Improvements);
+        Assert.Null(advice.ReadingsNeeded);
+        Assert.Null(advice.AccuracyNeeded);
+    }
+
+    [Fact]
     public void Bracket_is_told_how_close_the_gauges_must_be()
     {
         var advice = Advice.For(new Bracket(0.30, 0.40), Limits.Of(0.2, 0.38));

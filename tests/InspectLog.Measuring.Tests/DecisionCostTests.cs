@@ -15,7 +15,7 @@ public class DecisionCostTests
                 Allowances = [new(AllowanceSource.Operator, 0.01)],
                 Winding = new(35, 20, 5),
             },
-            7
+            8
         },
     };
 

@@ -1,3 +1,5 @@
+using CsCheck;
+
 namespace InspectLog.Measuring.Tests;
 
 public class EstimateTests
@@ -5,6 +7,8 @@ public class EstimateTests
     private static double Part(Estimate estimate, string name) =>
         estimate.Contributions.Single(contribution => contribution.Name == name).StandardUncertainty;
 
+    // The model, by hand: the error in percent is one and the same in both readings (JCGM 100:2008, 5.2.2), so 0.9 % of
+    // the difference is left of it; the two counts are there each time.
     [Fact]
     public void Leads_read_with_the_same_instrument_take_its_common_error_out()
     {
@@ -12,10 +16,24 @@ public class EstimateTests
         var estimate = Estimate.Of(reading);
 
         Close.ToDigits(1.20, estimate.Value, 14);
-        // 0.9 % of 1.50 and of 0.30 differ by 0.0108; the counts are in both and go out.
-        Close.ToDigits(0.0108 / Math.Sqrt(3), Part(estimate, "instrument accuracy"), 12);
+        Close.ToDigits(((0.009 * 1.20) + 0.02) / Math.Sqrt(3), Part(estimate, "instrument accuracy"), 12);
+        Close.ToDigits(0.02 / Math.Sqrt(3), Part(estimate, "counts of the test-lead reading"), 12);
         Close.ToDigits(0.005 / Math.Sqrt(3), Part(estimate, "display step of the test-lead reading"), 12);
-        Assert.Equal(3, estimate.Contributions.Count);
+        Assert.Equal(4, estimate.Contributions.Count);
+    }
+
+    // JCGM 100:2008, 5.2.2: what is common to two readings goes out of their difference. In proportion only, the error
+    // of a difference is that of a single reading of it; with another instrument both errors stay.
+    [Fact]
+    public void Error_in_proportion_is_that_of_the_difference()
+    {
+        var leads = new TestLeads([40], new(1, 0), 1e-9, true);
+        var nulled = Estimate.Of(Some.Reading([60], 1, 0, 1e-9));
+        var same = Estimate.Of(Some.Reading([100], 1, 0, 1e-9) with { Leads = leads });
+        var other = Estimate.Of(Some.Reading([100], 1, 0, 1e-9) with { Leads = leads with { SameInstrument = false } });
+
+        Close.ToDigits(nulled.StandardUncertainty, same.StandardUncertainty, 9);
+        Close.ToDigits(double.Hypot(1, 0.4) / Math.Sqrt(3), other.StandardUncertainty, 9);
     }
 
     [Fact]
@@ -91,6 +109,103 @@ public class EstimateTests
         Assert.Equal([0.64, 0.36, 0], lines.Select(line => Math.Round(line.Share, 9)));
         Assert.Equal([0.6, 0.8, 1.0], lines.Select(line => Math.Round(line.ExpandedWithout, 9)));
     }
+
+    // JCGM 100:2008, 5.1.3: y = (V − L)·(K + 20)/(K + 35), by hand: ∂y/∂V = 255/270, ∂y/∂L its opposite, and
+    // ∂y/∂t = −y/270.
+    [Fact]
+    public void Budget_table_of_a_reading_has_sensitivities()
+    {
+        var reading = Some.Reading([1.80, 1.82], 0.8, 3, 0.01) with
+        {
+            Leads = new([0.22, 0.24], new(0.8, 3), 0.01, true),
+            Winding = new(35, 20, 5),
+        };
+        var estimate = Estimate.Of(reading);
+        var lines = BudgetTable.Of(reading).ToDictionary(line => line.Contribution.Name);
+
+        Assert.Equal(7, lines.Count);
+        Close.ToDigits(255.0 / 270, lines["instrument accuracy"].Sensitivity, 14);
+        Close.ToDigits(255.0 / 270, lines["spread of the repeats"].Sensitivity, 14);
+        Close.ToDigits(-255.0 / 270, lines["counts of the test-lead reading"].Sensitivity, 14);
+        Close.ToDigits(-255.0 / 270, lines["spread of the test-lead readings"].Sensitivity, 14);
+        Close.ToDigits(-255.0 / 270, lines["display step of the test-lead reading"].Sensitivity, 14);
+        Close.ToDigits(-estimate.Value / 270, lines["winding temperature"].Sensitivity, 14);
+        Close.ToDigits(5 / Math.Sqrt(3), lines["winding temperature"].InputUncertainty, 14);
+        Close.ToDigits(0.01, lines["spread of the repeats"].InputUncertainty, 10);
+        Assert.All(lines.Values, line => Close.ToDigits(
+            line.Contribution.StandardUncertainty, Math.Abs(line.Sensitivity) * line.InputUncertainty, 12));
+        Assert.Equal(
+            ["spread of the repeats", "spread of the test-lead readings"],
+            lines.Values.Where(line => line.IsTypeA).Select(line => line.Contribution.Name).Order());
+        Close.ToDigits(
+            estimate.StandardUncertainty,
+            Math.Sqrt(lines.Values.Sum(line => Math.Pow(line.Contribution.StandardUncertainty, 2))),
+            12);
+    }
+
+    [Fact]
+    public void Budget_table_of_a_plain_reading_has_sensitivities_of_one() =>
+        Assert.All(BudgetTable.Of(Some.Reading([1.8], 0.8, 3, 0.01)), line =>
+        {
+            Assert.Equal(1, line.Sensitivity);
+            Assert.Equal(line.Contribution.StandardUncertainty, line.InputUncertainty);
+            Assert.False(line.IsTypeA);
+        });
+
+    [Fact]
+    public void Known_uncertainty_is_taken_as_it_is()
+    {
+        var estimate = Estimate.Known(3.31, 0.05, 4);
+
+        Assert.Equal((3.31, 0.05, 4), (estimate.Value, estimate.StandardUncertainty, estimate.DegreesOfFreedom));
+        Close.ToDecimals(2.87, estimate.CoverageFactor, 2);
+        Assert.Equal("uncertainty as stated", Assert.Single(estimate.Contributions).Name);
+        Assert.Equal(2, Estimate.Known(3.31, 0.05).CoverageFactor);
+    }
+
+    [Theory]
+    [InlineData(double.NaN, 0.1, 5, "finite")]
+    [InlineData(1, -0.1, 5, "0 or more")]
+    [InlineData(1, double.PositiveInfinity, 5, "0 or more")]
+    [InlineData(1, 0.1, 0.9, "1 degree of freedom")]
+    [InlineData(1, 0.1, double.NaN, "1 degree of freedom")]
+    public void Known_uncertainty_out_of_range_is_refused(double value, double u, double degrees, string reason) =>
+        Assert.Contains(
+            reason,
+            Assert.Throws<ArgumentException>(() => Estimate.Known(value, u, degrees)).Message,
+            StringComparison.Ordinal);
+
+    // Upper tails of the normal distribution at 8 and 10, from memory of printed tables of extreme tails: 6.2210e-16
+    // and 7.6199e-24.
+    [Theory]
+    [InlineData(8, 6.2210e-16)]
+    [InlineData(10, 7.6199e-24)]
+    public void Small_risk_keeps_its_digits(double distance, double risk)
+    {
+        var estimate = Estimate.Known(0, 1);
+
+        Close.ToDigits(risk, estimate.ShareOutside(Limits.Of(null, distance)), 5);
+        Close.ToDigits(risk, estimate.ShareOutside(Limits.Of(-distance, null)), 5);
+        Close.ToDigits(2 * risk, estimate.ShareOutside(Limits.Of(-distance, distance)), 5);
+    }
+
+    [Fact]
+    public void Shares_within_and_outside_add_up_to_one() =>
+        Gen.Select(Gen.Double[-20, 20], Gen.Double[0.01, 10], Gen.Double[-10, 10], Gen.Double[0.1, 10], Gen.Int[0, 2], Gen.Bool)
+            .Sample((value, u, lower, width, sides, bracket) =>
+            {
+                var limits = Limits.Of(sides == 0 ? null : lower, sides == 1 ? null : lower + width);
+                var estimate = bracket ? Estimate.Of(new Bracket(value, value + u)) : Estimate.Known(value, u);
+                return Math.Abs(estimate.ShareWithin(limits) + estimate.ShareOutside(limits) - 1) < 1e-12;
+            });
+
+    [Theory]
+    [InlineData(2.0, 0)]
+    [InlineData(2.001, 1)]
+    [InlineData(0.6, 0)]
+    [InlineData(0.599, 1)]
+    public void Value_known_exactly_is_outside_or_not(double value, double share) =>
+        Assert.Equal(share, Estimate.Known(value, 0).ShareOutside(Limits.Of(0.6, 2.0)));
 
     [Fact]
     public void Budget_table_of_nothing_has_no_shares() =>

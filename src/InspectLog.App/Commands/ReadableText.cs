@@ -7,17 +7,6 @@ namespace InspectLog.App.Commands;
 /// <summary>Results as text for people, where JSON was not asked for.</summary>
 internal static class ReadableText
 {
-    public static void WriteDecision(
-        this TextWriter output, Reading reading, Conformity conformity, Limits limits, Unit unit)
-    {
-        output.WriteLine(Printed.Sentence(reading, conformity, limits, unit));
-        foreach (var part in conformity.Contributions)
-        {
-            var (_, uncertainty) = Printed.UncertainNumbers(0, part.StandardUncertainty, unit);
-            output.WriteLine($"  {part.Name}: standard uncertainty {uncertainty} {unit}");
-        }
-    }
-
     public static void WriteFindings(this TextWriter output, IReadOnlyList<Finding> findings, CheckSheet sheet)
     {
         if (findings.Count == 0)

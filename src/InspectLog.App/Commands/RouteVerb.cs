@@ -8,7 +8,15 @@ namespace InspectLog.App.Commands;
 internal sealed class RouteVerb : Verb
 {
     private readonly Option<string> _order = Required("--firing-order", "Cylinders in the order they fire, such as 1-5-3-6-2-4.", "ORDER");
-    private readonly Option<string> _rotation = Required("--rotation", "Which way the rotor turns, seen from above: clockwise or anticlockwise.", "WAY");
+    private readonly Option<RotorTurn> _rotation = NamedChoice.Option(
+        "--rotation",
+        "Which way the rotor turns, seen from above: clockwise or anticlockwise (also cw, ccw, counterclockwise).",
+        "WAY",
+        ("clockwise", RotorTurn.Clockwise), ("cw", RotorTurn.Clockwise),
+        ("anticlockwise", RotorTurn.Anticlockwise), ("anti-clockwise", RotorTurn.Anticlockwise),
+        ("counterclockwise", RotorTurn.Anticlockwise), ("counter-clockwise", RotorTurn.Anticlockwise),
+        ("ccw", RotorTurn.Anticlockwise), ("acw", RotorTurn.Anticlockwise));
+
     private readonly Option<int> _first = new("--first-tower")
     {
         Description = "The tower that serves the first cylinder of the firing order. Towers count clockwise from above.",
@@ -26,7 +34,7 @@ internal sealed class RouteVerb : Verb
                 + "them right, and what the engine does meanwhile.",
             surroundings)
     {
-        _rotation.AcceptOnlyFromAmong("clockwise", "anticlockwise");
+        _rotation.Required = true;
         foreach (var option in new Option[] { _order, _rotation, _first, _found, _json })
             Add(option);
     }
@@ -49,9 +57,8 @@ internal sealed class RouteVerb : Verb
     {
         try
         {
-            var turn = arguments.GetRequiredValue(_rotation) == "clockwise" ? RotorTurn.Clockwise : RotorTurn.Anticlockwise;
             var order = FiringOrder.Parse(arguments.GetRequiredValue(_order));
-            var layout = CapLayout.Of(order, turn, arguments.GetValue(_first));
+            var layout = CapLayout.Of(order, arguments.GetRequiredValue(_rotation), arguments.GetValue(_first));
             return LeadRouting.Of(layout, FiringOrder.Parse(arguments.GetRequiredValue(_found)));
         }
         catch (ArgumentException e)

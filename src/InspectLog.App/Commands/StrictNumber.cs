@@ -27,9 +27,13 @@ internal static class StrictNumber
         CustomParser = result => [.. result.Tokens.Select(token => Read(result, token.Value) ?? 0)],
     };
 
+    /// <summary>Reads a finite number.</summary>
+    public static bool TryRead(string text, out double number) =>
+        double.TryParse(text, Style, CultureInfo.InvariantCulture, out number) && double.IsFinite(number);
+
     private static double? Read(ArgumentResult result, string text)
     {
-        if (double.TryParse(text, Style, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number))
+        if (TryRead(text, out var number))
             return number;
         var option = (result.Parent as OptionResult)?.Option.Name;
         result.AddError($"\"{text}\" given with {option} is not a number. Write it like 9400 or 0.35, with a point and no commas.");

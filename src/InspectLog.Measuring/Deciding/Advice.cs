@@ -37,6 +37,13 @@ public sealed record Advice(
         };
     }
 
+    /// <summary>Works out how small the uncertainty would have to be, for a value of which nothing more is known.</summary>
+    public static Advice For(in Estimate estimate, Limits limits)
+    {
+        ArgumentNullException.ThrowIfNull(limits);
+        return new(Math.Abs(Zones.Inside(estimate.Value, limits)), null, null, []);
+    }
+
     private static Improvement CloserGauges(Bracket bracket)
     {
         var quarter = (bracket.Stops - bracket.Goes) / 4;
@@ -120,11 +127,19 @@ public sealed record Advice(
 
     private static IEnumerable<Improvement> WithoutLeads(DisplayedReading reading)
     {
+        const string nullThem = "null the test leads";
+        if (reading.Leads is { } leads)
+        {
+            var own = Sample.Of(leads.Values).Mean;
+            var nulled = reading with { Leads = null, Values = [.. reading.Values.Select(value => value - own)] };
+            yield return new(nullThem, Estimate.Of(nulled).ExpandedUncertainty);
+            yield break;
+        }
+
         var rest = reading.Allowances?.Where(allowance => allowance.Source != AllowanceSource.TestLeads).ToList();
         if (rest?.Count < reading.Allowances?.Count)
         {
-            yield return new(
-                "null the test leads", Estimate.Of(reading with { Allowances = rest }).ExpandedUncertainty);
+            yield return new(nullThem, Estimate.Of(reading with { Allowances = rest }).ExpandedUncertainty);
         }
     }
 
@@ -155,4 +170,8 @@ public sealed record Advice(
 /// <summary>Something that can be done, and what it would bring.</summary>
 /// <param name="Action">What to do, as the middle of a sentence: "use the 20 kΩ range".</param>
 /// <param name="ExpandedUncertainty">What the expanded uncertainty would come down to, base unit.</param>
-public sealed record Improvement(string Action, double ExpandedUncertainty);
+public sealed record Improvement(string Action, double ExpandedUncertainty)
+{
+    /// <summary>Whether that would be enough for a clear answer, if the value stays where it is.</summary>
+    public bool Settles(Advice advice) => ExpandedUncertainty <= advice.UncertaintyNeeded;
+}

@@ -29,7 +29,8 @@ public sealed record Conformity(
     public bool AcceptanceZoneIsEmpty { get; init; }
 
     /// <summary>Where the value is accepted: the probability, 0 to 1, that it is outside the limits all the same (specific
-    /// consumer's risk, JCGM 106:2012, 9.3.2). Null where it is rejected.</summary>
+    /// consumer's risk, JCGM 106:2012, 9.3.2). Null where it is rejected. <see cref="Estimate.ShareOutside"/> keeps the
+    /// digits of very small risks.</summary>
     public double? ConsumersRisk() => IsAccepted() ? 1 - ProbabilityOfConformity : null;
 
     /// <summary>Where the value is rejected: the probability, 0 to 1, that it is within the limits all the same (specific

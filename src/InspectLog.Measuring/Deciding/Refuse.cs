@@ -26,6 +26,24 @@ internal static class Refuse
         }
     }
 
+    internal static void BadEstimate(double value, double standardUncertainty, double degreesOfFreedom)
+    {
+        if (!double.IsFinite(value))
+        {
+            throw new ArgumentException("A value must be a finite number.");
+        }
+
+        if (!(standardUncertainty >= 0 && double.IsFinite(standardUncertainty)))
+        {
+            throw new ArgumentException("A standard uncertainty must be 0 or more.");
+        }
+
+        if (!(degreesOfFreedom >= 1))
+        {
+            throw new ArgumentException("There must be 1 degree of freedom or more.");
+        }
+    }
+
     internal static void BadBracket(Bracket bracket)
     {
         if (!double.IsFinite(bracket.Goes) || !double.IsFinite(bracket.Stops))

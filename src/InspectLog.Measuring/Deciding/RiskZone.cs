@@ -7,7 +7,7 @@ internal static class RiskZone
     private const double Far = 40;
 
     internal static bool Accepts(in Estimate estimate, Limits limits, double risk) =>
-        estimate.ShareWithin(limits) >= 1 - risk - 1e-12;
+        estimate.ShareOutside(limits) <= risk * (1 + 1e-9);
 
     internal static bool CanAccept(in Estimate estimate, Limits limits, double risk) =>
         Accepts(At(estimate, limits, Deepest(estimate, limits)), limits, risk);

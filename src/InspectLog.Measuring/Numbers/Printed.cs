@@ -80,11 +80,11 @@ public static class Printed
 
     /// <summary>A decided reading in one line, as under the reading strip: "1.95 Ω ± 0.10 Ω: conditional pass. 84 in
     /// 100 that it is within 0.6 to 2.0 Ω." A bracket names its gauges instead.</summary>
-    /// <param name="reading">What was read.</param>
+    /// <param name="reading">What was read; null where only the value and its uncertainty are known.</param>
     /// <param name="conformity">What <see cref="ConformityRule"/> said of it.</param>
     /// <param name="limits">The limits it was decided against.</param>
     /// <param name="unit">The unit to print in.</param>
-    public static string Sentence(Reading reading, Conformity conformity, Limits limits, Unit unit)
+    public static string Sentence(Reading? reading, Conformity conformity, Limits limits, Unit unit)
     {
         ArgumentNullException.ThrowIfNull(conformity);
         ArgumentNullException.ThrowIfNull(limits);

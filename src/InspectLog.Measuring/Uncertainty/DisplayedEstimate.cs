@@ -37,8 +37,7 @@ internal static class DisplayedEstimate
     private static int Count(DisplayedReading reading, in Sample sample, in Sample? leads) =>
         2
         + (sample.Count > 1 ? 1 : 0)
-        + (leads is null ? 0 : 1)
-        + (reading.Leads is { SameInstrument: false } ? 1 : 0)
+        + (leads is null ? 0 : 2)
         + (leads?.Count > 1 ? 1 : 0)
         + (reading.Allowances?.Count ?? 0)
         + (reading.Winding is null ? 0 : 1);
@@ -46,31 +45,22 @@ internal static class DisplayedEstimate
     private static double Fill(
         Contribution[] contributions, DisplayedReading reading, in Sample sample, in Sample? leads)
     {
-        var accuracy = Budget.Rectangular(reading.Accuracy.HalfWidth(sample.Mean, reading.Resolution));
+        var halfWidth = reading.Accuracy.HalfWidth(sample.Mean, reading.Resolution);
         var next = 0;
         var value = sample.Mean;
         if (reading.Leads is { } lead && leads is { } leadSample)
         {
-            var leadAccuracy = Budget.Rectangular(lead.Accuracy.HalfWidth(leadSample.Mean, lead.Resolution));
-            value -= leadSample.Mean;
             if (lead.SameInstrument)
             {
-                accuracy = Math.Abs(accuracy - leadAccuracy);
-            }
-            else
-            {
-                contributions[next++] = Known("accuracy of the test-lead reading", leadAccuracy);
+                halfWidth = CommonGain(reading, sample.Mean, lead, leadSample.Mean)
+                    + reading.Accuracy.HalfWidth(0, reading.Resolution);
             }
 
-            contributions[next++] = Known(
-                "display step of the test-lead reading", Budget.Rectangular(lead.Resolution / 2));
-            if (leadSample.Count > 1)
-            {
-                contributions[next++] = Spread("spread of the test-lead readings", leadSample);
-            }
+            value -= leadSample.Mean;
+            next = FillLeads(contributions, lead, leadSample);
         }
 
-        contributions[next++] = Known(ContributionNames.Accuracy, accuracy);
+        contributions[next++] = Known(ContributionNames.Accuracy, Budget.Rectangular(halfWidth));
         contributions[next++] = Known(ContributionNames.DisplayStep, Budget.Rectangular(reading.Resolution / 2));
         if (sample.Count > 1)
         {
@@ -84,6 +74,28 @@ internal static class DisplayedEstimate
         }
 
         return reading.Winding is { } winding ? Refer(contributions, next, value, winding) : value;
+    }
+
+    // The share of the error that is in proportion to the reading, where one instrument took both readings: whatever it
+    // is, it is the same share of both.
+    private static double CommonGain(DisplayedReading reading, double mean, TestLeads leads, double leadMean) =>
+        Math.Abs((reading.Accuracy.PercentOfReading / 100 * mean) - (leads.Accuracy.PercentOfReading / 100 * leadMean));
+
+    private static int FillLeads(Contribution[] contributions, TestLeads leads, in Sample sample)
+    {
+        var next = 0;
+        contributions[next++] = leads.SameInstrument
+            ? Known(ContributionNames.LeadCounts, Budget.Rectangular(leads.Accuracy.HalfWidth(0, leads.Resolution)))
+            : Known(
+                ContributionNames.LeadAccuracy,
+                Budget.Rectangular(leads.Accuracy.HalfWidth(sample.Mean, leads.Resolution)));
+        contributions[next++] = Known(ContributionNames.LeadDisplayStep, Budget.Rectangular(leads.Resolution / 2));
+        if (sample.Count > 1)
+        {
+            contributions[next++] = Spread(ContributionNames.LeadRepeats, sample);
+        }
+
+        return next;
     }
 
     private static double Refer(Contribution[] contributions, int next, double value, WindingTemperature winding)

@@ -20,6 +20,21 @@ public readonly record struct Estimate(
     /// <summary>The bounded shape of a bracket about its middle; null for a displayed reading, which is normal.</summary>
     internal Trapezoid? Shape { get; init; }
 
+    /// <summary>A value whose uncertainty is known from elsewhere, such as a certificate or a budget worked out by
+    /// hand.</summary>
+    /// <param name="value">The value, finite, base unit.</param>
+    /// <param name="standardUncertainty">Its standard uncertainty, 0 or more, base unit.</param>
+    /// <param name="degreesOfFreedom">Its effective degrees of freedom, 1 or more, or infinity.</param>
+    /// <exception cref="ArgumentException">A number is out of range; the message says which.</exception>
+    public static Estimate Known(
+        double value, double standardUncertainty, double degreesOfFreedom = double.PositiveInfinity)
+    {
+        Refuse.BadEstimate(value, standardUncertainty, degreesOfFreedom);
+        return new(
+            value, standardUncertainty, degreesOfFreedom, Coverage.Factor(degreesOfFreedom),
+            [new(ContributionNames.AsStated, standardUncertainty, degreesOfFreedom)]);
+    }
+
     /// <summary>Estimates the value behind a reading (JCGM 100:2008).</summary>
     /// <exception cref="ArgumentException">The reading cannot be used; the message says why, for the person who entered
     /// it.</exception>
@@ -49,6 +64,23 @@ public readonly record struct Estimate(
         return StandardUncertainty > 0
             ? NormalDistribution.Between(from / StandardUncertainty, to / StandardUncertainty)
             : from <= 0 && to >= 0 ? 1 : 0;
+    }
+
+    /// <summary>Probability, 0 to 1, that the true value lies outside limits. It is 1 less
+    /// <see cref="ShareWithin"/>, worked out from the tails themselves, so that a small risk keeps its digits.</summary>
+    public double ShareOutside(Limits limits)
+    {
+        ArgumentNullException.ThrowIfNull(limits);
+        var from = limits.Lower - Value ?? double.NegativeInfinity;
+        var to = limits.Upper - Value ?? double.PositiveInfinity;
+        if (Shape is { } shape)
+        {
+            return shape.Above(-from) + shape.Above(to);
+        }
+
+        return StandardUncertainty > 0
+            ? NormalDistribution.Below(from / StandardUncertainty) + NormalDistribution.Above(to / StandardUncertainty)
+            : from <= 0 && to >= 0 ? 0 : 1;
     }
 
     /// <summary>The measurement capability index C_m = T/(4u) (JCGM 106:2012, 7.5): how many expanded uncertainties fit

@@ -26,8 +26,9 @@ public sealed record DisplayedReading(IReadOnlyList<double> Values, Accuracy Acc
 /// <param name="Values">The values as read, at least one.</param>
 /// <param name="Accuracy">Accuracy of the instrument that showed them.</param>
 /// <param name="Resolution">Smallest displayed step, above 0.</param>
-/// <param name="SameInstrument">Whether the instrument and range were those of the reading. Its error is then taken as
-/// the same in both (correlation 1, JCGM 100:2008, 5.2.2) and what is common to both goes out with the subtraction.</param>
+/// <param name="SameInstrument">Whether the instrument and range were those of the reading. Its error in percent of the
+/// reading is then the same share of both (correlation 1, JCGM 100:2008, 5.2.2), so only that of the difference is left.
+/// Its counts are taken as independent, since makers state them for readings with the leads nulled as well.</param>
 public sealed record TestLeads(IReadOnlyList<double> Values, Accuracy Accuracy, double Resolution, bool SameInstrument);
 
 /// <summary>A value known only to lie between the largest gauge that goes and the smallest that does not.</summary>

@@ -17,7 +17,10 @@ public sealed class DecideVerbTests
         var uncertainty = Math.Sqrt((Math.Pow((0.008 * 1.95) + 0.3, 2) + Math.Pow(0.05, 2)) / 3);
         var json = JsonDocument.Parse(Assert.Single(run.Lines)).RootElement;
         Assert.Equal(
-            ["value", "standardUncertainty", "expandedUncertainty", "coverageFactor", "probabilityOfConformity", "decision"],
+            [
+                "value", "standardUncertainty", "expandedUncertainty", "coverageFactor", "probabilityOfConformity", "decision",
+                "degreesOfFreedom", "consumersRisk", "producersRisk", "rule", "acceptanceZone", "capabilityIndex",
+            ],
             json.EnumerateObject().Select(property => property.Name));
         Assert.Equal(1.95, json.GetProperty("value").GetDouble(), 12);
         Assert.Equal(uncertainty, json.GetProperty("standardUncertainty").GetDouble(), 12);

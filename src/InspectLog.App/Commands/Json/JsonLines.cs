@@ -19,6 +19,9 @@ internal static class JsonLines
 
     public static Option<bool> Option() => new("--json") { Description = "Write one JSON value a line." };
 
+    /// <summary>The number, or null where it is none that JSON can hold.</summary>
+    public static double? Finite(double number) => double.IsFinite(number) ? number : null;
+
     public static void WriteJson<T>(this TextWriter output, T value)
     {
         output.Write(JsonSerializer.Serialize(value, Format));

@@ -6,24 +6,6 @@ using InspectLog.Measuring;
 
 namespace InspectLog.App.Commands.Json;
 
-/// <summary>What <c>decide --json</c> writes. All values are in the unit given on the command line.</summary>
-internal sealed record DecisionJson(
-    double Value,
-    double StandardUncertainty,
-    double ExpandedUncertainty,
-    double CoverageFactor,
-    double ProbabilityOfConformity,
-    string Decision)
-{
-    public static DecisionJson From(Conformity conformity, Unit unit) => new(
-        unit.FromBase(conformity.Value),
-        unit.FromBase(conformity.StandardUncertainty),
-        unit.FromBase(conformity.ExpandedUncertainty),
-        conformity.CoverageFactor,
-        conformity.ProbabilityOfConformity,
-        conformity.Decision.Words());
-}
-
 /// <summary>What <c>understand --json</c> writes for each text.</summary>
 internal sealed record FindingsJson(IReadOnlyList<Finding> Findings);
 
