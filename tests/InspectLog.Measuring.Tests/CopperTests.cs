@@ -41,6 +41,40 @@ public class CopperTests
     public void Temperature_coefficient_agrees_with_NBS_Circular_31(double temperature, double alpha) =>
         Close.ToDecimals(alpha, Copper.Alpha(temperature, Copper.InferredZeroOf(0.00393)), 8);
 
+    // AWG table of hyperphysics.phy-astr.gsu.edu (after Floyd), Ω per 1000 ft at 20 °C; it rounds to four digits.
+    [Theory]
+    [InlineData(10, 0.9989)]
+    [InlineData(18, 6.385)]
+    [InlineData(20, 10.15)]
+    [InlineData(24, 25.67)]
+    [InlineData(30, 103.2)]
+    [InlineData(36, 414.8)]
+    [InlineData(38, 659.6)]
+    [InlineData(40, 1049)]
+    public void Wire_agrees_with_a_gauge_table(int gauge, double ohmsPerThousandFeet) =>
+        Assert.InRange(CopperWire.ResistancePerMetre(gauge) * 304.8 / ohmsPerThousandFeet, 0.9995, 1.0005);
+
+    // TM 9-8000, figure 15-5: a coil's primary is about 0.04 in (no. 18), its secondary about 0.004 in (no. 38). Gauges
+    // 36 and 0000 define the series: 0.0050 in and 0.46 in (ASTM B258, from memory).
+    [Theory]
+    [InlineData(18, 0.0403, 4)]
+    [InlineData(38, 0.0040, 4)]
+    [InlineData(36, 0.005, 6)]
+    [InlineData(-3, 0.46, 6)]
+    public void Wire_is_as_thick_as_its_gauge(int gauge, double inches, int decimals) =>
+        Close.ToDecimals(inches, Units.Inch.FromBase(CopperWire.Diameter(gauge)), decimals);
+
+    [Fact]
+    public void Wire_has_more_resistance_when_hot() =>
+        Close.ToDigits(
+            CopperWire.ResistancePerMetre(38) * (234.5 + 80) / 254.5, CopperWire.ResistancePerMetre(38, 80), 13);
+
+    [Theory]
+    [InlineData(-4)]
+    [InlineData(51)]
+    public void Gauge_there_is_not_is_refused(int gauge) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => CopperWire.Diameter(gauge));
+
     // IEC 60034-1, 8.6.2 (M): 3.00 Ω at 20 °C, 3.60 Ω hot, coolant at 22 °C: a rise of 49.0 K.
     [Fact]
     public void Hot_winding_s_temperature_agrees_with_IEC_60034() =>

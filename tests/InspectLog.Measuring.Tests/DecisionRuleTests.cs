@@ -64,20 +64,53 @@ public class DecisionRuleTests
 
     // ILAC-G8:09/2019, Table 1 (M): w = 3U below 1 ppm, 1.5U below 0.16 %, U below 2.5 %, 0.83U below 5 %, 0 up to 50 %.
     [Theory]
-    [InlineData(0.5, 0.15866)]
-    [InlineData(0.83, 0.04846)]
-    [InlineData(1, 0.02275)]
-    [InlineData(1.5, 0.001350)]
-    [InlineData(3, 9.87e-10)]
-    public void Risk_at_the_acceptance_limit_agrees_with_ILAC_G8(double factor, double risk)
+    [InlineData(0.5, 0.15866, 5)]
+    [InlineData(0.83, 0.04846, 4)]
+    [InlineData(1, 0.02275, 4)]
+    [InlineData(1.5, 0.001350, 4)]
+    [InlineData(3, 9.87e-10, 3)]
+    public void Risk_at_the_acceptance_limit_agrees_with_ILAC_G8(double factor, double risk, int digits)
     {
         var limits = Limits.Of(null, 0.0);
         var zone = DecisionRule.GuardFactor(factor).AcceptanceZone(Estimate.Of(Some.With(0, 1)), limits);
         var conformity = ConformityRule.Decide(Some.With(zone?.Upper ?? 0, 1), limits, DecisionRule.GuardFactor(factor));
 
         Assert.Equal(Decision.Pass, conformity.Decision);
+        Close.ToDigits(risk, Estimate.Of(Some.With(zone?.Upper ?? 0, 1)).ShareOutside(limits), digits);
         Assert.Equal(risk, conformity.ConsumersRisk().GetValueOrDefault(), 5e-6);
     }
+
+    [Fact]
+    public void Simple_acceptance_on_a_limit_is_wrong_half_the_time()
+    {
+        var conformity = ConformityRule.Decide(Some.With(0, 1), Limits.Of(null, 0.0), DecisionRule.Simple);
+
+        Assert.Equal(Decision.Pass, conformity.Decision);
+        Close.ToDigits(0.5, conformity.ConsumersRisk().GetValueOrDefault(), 12);
+    }
+
+    // A risk so small that 1 less the probability would lose it: 1e-10 is 6.3613 standard deviations (computed).
+    [Fact]
+    public void Very_small_risk_still_draws_its_limit()
+    {
+        var zone = DecisionRule.Risk(1e-10).AcceptanceZone(Estimate.Known(0, 1), Limits.Of(null, 0.0));
+
+        Close.ToDecimals(-6.3613, zone?.Upper ?? 0, 4);
+    }
+
+    [Fact]
+    public void Wider_uncertainty_never_turns_fail_into_pass_by_any_rule() =>
+        Gen.Select(
+            Gen.OneOf(
+                DecisionRule.NonBinary, DecisionRule.Simple, DecisionRule.GuardFactor(1), DecisionRule.GuardFactor(0.83),
+                DecisionRule.Risk(0.05), DecisionRule.Risk(0.5)),
+            Gen.Double[-30, 30], Gen.Double[1e-6, 10], Gen.Double[1, 10], Gen.Double[0.1, 20])
+            .Sample((rule, value, u, wider, width) =>
+            {
+                var limits = Limits.Of(-width, width);
+                return Decide(value, u, limits, rule) != Decision.Fail
+                    || Decide(value, u * wider, limits, rule) != Decision.Pass;
+            });
 
     [Fact]
     public void Risks_are_told_for_the_side_decided_on()

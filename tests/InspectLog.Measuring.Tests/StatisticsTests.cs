@@ -11,9 +11,9 @@ public class StatisticsTests
         { "Lottery", NistData.Lottery, 518.958715596330, 291.699727470969, 14 },
         { "NumAcc1", [10000001, 10000003, 10000002], 10000002, 1, 15 },
         { "NumAcc2", Alternating(1.2, 1.1, 1.3), 1.2, 0.1, 13 },
-        { "NumAcc3", Alternating(1000000.2, 1000000.1, 1000000.3), 1000000.2, 0.1, 9 },
-        // The numbers themselves are rounded on entry: no double arithmetic comes closer to 0.1 than 5.6e-9.
-        { "NumAcc4", Alternating(10000000.2, 10000000.1, 10000000.3), 10000000.2, 0.1, 8 },
+        { "NumAcc3", Alternating(1000000.2, 1000000.1, 1000000.3), 1000000.2, 0.1, 14 },
+        // As doubles these are rounded so that no binary arithmetic comes closer to 0.1 than 5.6e-9.
+        { "NumAcc4", Alternating(10000000.2, 10000000.1, 10000000.3), 10000000.2, 0.1, 14 },
     };
 
     private static double[] Alternating(double first, double odd, double even) =>
@@ -71,24 +71,34 @@ public class StatisticsTests
         var anova = AnalysisOfVariance.Of(NistData.AtmWtAg);
 
         Assert.Equal((1, 46), (anova.BetweenDegrees, anova.WithinDegrees));
-        Close.ToDigits(3.63834187500000E-09, anova.BetweenMeanSquare, 8);
-        Close.ToDigits(2.28155932971014E-10, anova.WithinMeanSquare, 9);
-        Close.ToDigits(1.59467335677930E+01, anova.F, 8);
+        Close.ToDigits(3.63834187500000E-09, anova.BetweenMeanSquare, 13);
+        Close.ToDigits(2.28155932971014E-10, anova.WithinMeanSquare, 13);
+        Close.ToDigits(1.59467335677930E+01, anova.F, 13);
     }
 
-    // StRD SmLs01 and SmLs04: nine treatments of 21, alternating by 0.1 about their means after a first value; F = 21.
+    // StRD SmLs01 to SmLs09: nine treatments of 21, 201 and 2001, alternating by 0.1 about their means after a first
+    // value, on top of 1, a million and a million million. The last are made so that double arithmetic fails.
     [Theory]
-    [InlineData(1, 13)]
-    [InlineData(1_000_000, 8)]
-    public void Analysis_of_variance_agrees_with_NIST_SmLs(double leading, int digits)
+    [InlineData(1, 21, 0.21, 21)]
+    [InlineData(1, 201, 2.01, 201)]
+    [InlineData(1, 2001, 20.01, 2001)]
+    [InlineData(1_000_000, 21, 0.21, 21)]
+    [InlineData(1_000_000, 201, 2.01, 201)]
+    [InlineData(1_000_000, 2001, 20.01, 2001)]
+    [InlineData(1_000_000_000_000, 21, 0.21, 21)]
+    [InlineData(1_000_000_000_000, 201, 2.01, 201)]
+    [InlineData(1_000_000_000_000, 2001, 20.01, 2001)]
+    public void Analysis_of_variance_agrees_with_NIST_SmLs(long leading, int count, double between, double f)
     {
-        double[] means = [0.4, 0.3, 0.5, 0.3, 0.5, 0.3, 0.5, 0.3, 0.5];
-        double[][] groups = [.. means.Select(mean => Alternating(leading + mean, leading + mean - 0.1, leading + mean + 0.1)[..21])];
+        decimal[] means = [0.4m, 0.3m, 0.5m, 0.3m, 0.5m, 0.3m, 0.5m, 0.3m, 0.5m];
+        double[][] groups = [.. means.Select(mean => Enumerable.Range(0, count)
+            .Select(i => (double)(leading + mean + (i == 0 ? 0 : i % 2 == 1 ? -0.1m : 0.1m))).ToArray())];
         var anova = AnalysisOfVariance.Of(groups);
 
-        Close.ToDigits(0.21, anova.BetweenMeanSquare, digits);
-        Close.ToDigits(0.01, anova.WithinMeanSquare, digits);
-        Close.ToDigits(21, anova.F, digits);
+        Assert.Equal((8, 9 * (count - 1)), (anova.BetweenDegrees, anova.WithinDegrees));
+        Close.ToDigits(between, anova.BetweenMeanSquare, 12);
+        Close.ToDigits(0.01, anova.WithinMeanSquare, 12);
+        Close.ToDigits(f, anova.F, 12);
     }
 
     // GUM H.5 from its printed daily means and standard deviations (n = 5): F = 2.25, 57 µV between and 85 µV within.
@@ -150,6 +160,33 @@ public class StatisticsTests
     [InlineData(10.10, 1.714986)]
     public void En_number_agrees_with_its_formula(double value, double en) =>
         Close.ToDecimals(en, Agreement.En(value, 0.05, 10.00, 0.03), 6);
+
+    // Accred. Qual. Assur. 2005 (as in ISO/IEC 17043): up to 2 satisfactory, to 3 questionable, 3 and more unsatisfactory.
+    [Theory]
+    [InlineData(10.04, ScoreVerdict.Satisfactory)]
+    [InlineData(10.05, ScoreVerdict.Questionable)]
+    [InlineData(9.95, ScoreVerdict.Questionable)]
+    [InlineData(10.0625, ScoreVerdict.Unsatisfactory)]
+    [InlineData(9.9375, ScoreVerdict.Unsatisfactory)]
+    public void Z_scores_are_judged_in_three_steps(double value, ScoreVerdict verdict) =>
+        Assert.Equal(verdict, Agreement.Judge(Agreement.Z(value, 10, 0.0208333)));
+
+    [Theory]
+    [InlineData(2, ScoreVerdict.Satisfactory)]
+    [InlineData(-2, ScoreVerdict.Satisfactory)]
+    [InlineData(2.0001, ScoreVerdict.Questionable)]
+    [InlineData(2.9999, ScoreVerdict.Questionable)]
+    [InlineData(3, ScoreVerdict.Unsatisfactory)]
+    [InlineData(-3, ScoreVerdict.Unsatisfactory)]
+    [InlineData(double.NaN, ScoreVerdict.Unsatisfactory)]
+    public void Edges_of_scores_belong_where_the_standard_has_them(double score, ScoreVerdict verdict) =>
+        Assert.Equal(verdict, Agreement.Judge(score));
+
+    // En is ζ with the uncertainties doubled: NIST Dataplot's page warns of mixing the two.
+    [Fact]
+    public void Zeta_of_standard_uncertainties_is_twice_En() =>
+        Close.ToDigits(
+            2 * Agreement.En(10.02, 0.05, 10.00, 0.03), Agreement.Zeta(10.02, 0.025, 10.00, 0.015), 13);
 
     [Fact]
     public void Correlation_needs_pairs_that_vary()

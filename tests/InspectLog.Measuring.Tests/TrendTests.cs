@@ -18,6 +18,41 @@ public class TrendTests
         Close.ToDigits(0.429796848199937E-03, line.SlopeStandardError, 12);
         Close.ToDigits(0.884796396144373, line.ResidualStandardDeviation, 12);
         Close.ToDigits(0.999993745883712, line.RSquared, 14);
+        var f = line.Slope * line.Slope / (line.SlopeStandardError * line.SlopeStandardError);
+        Close.ToDigits(5436385.54079785, f, 12);
+        Close.ToDigits(26.6173985294224, 34 * line.ResidualStandardDeviation * line.ResidualStandardDeviation, 12);
+        Close.ToDigits(4255954.13232369, line.Slope * line.Slope * line.SumOfSquaresX, 13);
+    }
+
+    // The same readings on top of a large odometer value and a large offset: nothing but the intercept may change. This is
+    // to lines what StRD's NumAcc sets are to means.
+    [Theory]
+    [InlineData(1_000_000, 0)]
+    [InlineData(0, 10_000_000)]
+    [InlineData(1_000_000_000, 10_000_000)]
+    [InlineData(1_000_000_000_000, 1_000_000_000_000)]
+    public void Large_offsets_leave_the_figures_of_Norris(long addX, long addY)
+    {
+        static double[] Plus(double[] values, long offset) => [.. values.Select(value => (double)((decimal)value + offset))];
+        var line = TrendLine.Through(Points(Plus(NistData.NorrisX, addX), Plus(NistData.NorrisY, addY)));
+
+        Close.ToDigits(1.00211681802045, line.Slope, 13);
+        Close.ToDigits(0.429796848199937E-03, line.SlopeStandardError, 12);
+        Close.ToDigits(0.884796396144373, line.ResidualStandardDeviation, 12);
+        Close.ToDigits(0.999993745883712, line.RSquared, 13);
+        Close.ToDigits(-0.262323073774029 + addY - (1.00211681802045 * addX), line.Intercept, 10);
+    }
+
+    // Readings that hardly move on a large offset, in decimal steps: exact in decimal, far from it in binary.
+    [Fact]
+    public void Small_steps_on_a_large_offset_are_a_straight_line()
+    {
+        TrendPoint[] points = [.. Enumerable.Range(0, 10).Select(i => new TrendPoint(10_000_000 + i, (double)(10_000_000.2m + (i * 0.1m))))];
+        var trend = Trend.Of(points, Limits.Of(null, 10_000_010));
+
+        Close.ToDigits(0.1, trend.Line!.Slope, 13);
+        Assert.InRange(trend.Line.ResidualStandardDeviation, 0, 1e-14);
+        Close.ToDigits(10_000_098, trend.MeetsLimitAt.GetValueOrDefault(), 14);
     }
 
     [Fact]
@@ -30,6 +65,7 @@ public class TrendTests
         Close.ToDigits(0.165289256198347E-01, fit.SlopeStandardError, 13);
         Close.ToDigits(3.56753034006338, fit.ResidualStandardDeviation, 13);
         Close.ToDigits(0.999365492298663, fit.RSquared, 14);
+        Close.ToDigits(15750.25, fit.Slope * fit.Slope / (fit.SlopeStandardError * fit.SlopeStandardError), 12);
     }
 
     [Fact]
@@ -132,6 +168,31 @@ public class TrendTests
 
         Close.ToDigits(2, trend.MeetsLimitAt.GetValueOrDefault(), 14);
     }
+
+    [Fact]
+    public void Limit_met_before_the_first_reading_is_dated_before_it()
+    {
+        var trend = Trend.Of([new(10, 5.0), new(11, 5.9), new(12, 7.1), new(13, 8.0)], Limits.Of(null, 2));
+        var line = trend.Line;
+        Assert.NotNull(line);
+
+        var edge = trend.MeetsLimitAt.GetValueOrDefault();
+        Assert.True(edge < 10);
+        Close.ToDigits(2, line.At(edge) + line.PredictionHalfWidth(edge), 12);
+    }
+
+    [Fact]
+    public void Falling_readings_mirror_rising_ones() =>
+        Gen.Select(Gen.Double[-5, 5].Array[4, 12], Gen.Double[0.1, 10], Gen.Double[1, 100]).Sample((noise, slope, limit) =>
+        {
+            TrendPoint[] rising = [.. noise.Select((off, i) => new TrendPoint(i, (slope * i) + off))];
+            TrendPoint[] falling = [.. rising.Select(point => point with { Y = -point.Y })];
+            var up = Trend.Of(rising, Limits.Of(-1000, limit));
+            var down = Trend.Of(falling, Limits.Of(-limit, 1000));
+            return up.Reason == down.Reason && up.MeetsLimitAt == down.MeetsLimitAt
+                && (up.MeetsLimitAt is not { } edge || up.Line!.Slope < 0
+                    || Math.Abs(up.Line.At(edge) + up.Line.PredictionHalfWidth(edge) - limit) < 1e-6 * (1 + Math.Abs(edge)));
+        });
 
     public static TheoryData<TrendPoint[], Limits?, string> NothingForetold => new()
     {

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using InspectLog.App.Commands.Json;
 using InspectLog.Measuring;
 
@@ -10,33 +9,45 @@ internal sealed class TrendVerb : Verb
 {
     private readonly Option<double?> _lower = StrictNumber.Option("--lower", "Lower limit; leave out for none.");
     private readonly Option<double?> _upper = StrictNumber.Option("--upper", "Upper limit; leave out for none.");
+
+    private readonly Option<double[]> _at = StrictNumber.RepeatedOption(
+        "--at", "An x to foretell the reading at, with its standard error and prediction interval. Give it again for each.");
+
     private readonly Option<bool> _json = JsonLines.Option();
 
     public TrendVerb(Surroundings surroundings)
         : base(
             "trend",
-            "Fit a straight line to readings over time or distance, read from standard input as x,y lines, and say when the "
-                + "edge of the prediction interval meets a limit.",
+            "Fit a straight line by least squares to readings over time or distance, read from standard input as x,y lines "
+                + "(a heading and blank lines are passed over), and say when the edge of the prediction interval (95.45 %) "
+                + "meets a limit.",
             surroundings)
     {
-        foreach (var option in new Option[] { _lower, _upper, _json })
+        foreach (var option in new Option[] { _lower, _upper, _at, _json })
             Add(option);
     }
 
-    public override IReadOnlyList<string> Examples => ["inspectlog trend --upper 2.0 --json < coil-circuit.csv"];
+    public override IReadOnlyList<string> Examples =>
+    [
+        "inspectlog trend --upper 2.0 --json < coil-circuit.csv",
+        "inspectlog trend --lower 10 --at 120000 < insulation.csv",
+    ];
 
     protected override async Task<int> RunAsync(ParseResult arguments, CancellationToken stop)
     {
-        var points = await PointsAsync(stop);
+        var points = await TrendInput.ReadAsync(Surroundings.In, stop);
         var trend = Fit(points, arguments.GetValue(_lower), arguments.GetValue(_upper));
+        double[] at = arguments.GetValue(_at) ?? [];
+        if (at.Length > 0 && trend.Line is null)
+            throw CommandException.BadInput($"Nothing can be foretold with --at. {trend.Reason}");
         if (arguments.GetValue(_json))
-            Surroundings.Out.WriteJson(TrendJson.From(trend));
+            Surroundings.Out.WriteJson(TrendJson.From(trend, at));
         else
-            Write(trend);
+            Write(trend, at);
         return ExitCodes.Done;
     }
 
-    private static Trend Fit(List<TrendPoint> points, double? lower, double? upper)
+    private static Trend Fit(IReadOnlyList<TrendPoint> points, double? lower, double? upper)
     {
         try
         {
@@ -48,34 +59,20 @@ internal sealed class TrendVerb : Verb
         }
     }
 
-    private void Write(Trend trend)
+    private void Write(Trend trend, double[] at)
     {
         if (trend.Line is { } line)
-            Surroundings.Out.WriteLine(Invariant($"Slope {line.Slope:G6} ± {line.SlopeStandardError:G3}, intercept {line.Intercept:G6}, scatter {line.ResidualStandardDeviation:G3}."));
-        Surroundings.Out.WriteLine(trend.MeetsLimitAt is { } at ? Invariant($"Meets its limit at {at:G6}.") : trend.Reason);
-    }
-
-    private async Task<List<TrendPoint>> PointsAsync(CancellationToken stop)
-    {
-        var points = new List<TrendPoint>();
-        while (await Surroundings.In.ReadLineAsync(stop) is { } line)
         {
-            if (line.Trim().Length > 0)
-                points.Add(Point(line));
+            Say($"Slope {line.Slope:G6} ± {line.SlopeStandardError:G3}, intercept {line.Intercept:G6} ± {line.InterceptStandardError:G3}, scatter {line.ResidualStandardDeviation:G3}.");
+            foreach (var x in at)
+                Say($"At {x:G6}: {line.At(x):G6}, a reading there within ± {line.PredictionHalfWidth(x):G3}.");
         }
 
-        return points;
+        if (trend.MeetsLimitAt is { } edge)
+            Say($"The edge of the prediction interval meets the limit at {edge:G6}, the line itself at {trend.LineMeetsLimitAt:G6}.");
+        else
+            Surroundings.Out.WriteLine(trend.Reason);
     }
 
-    private static TrendPoint Point(string line)
-    {
-        const NumberStyles style = NumberStyles.Float;
-        return line.Split(',', StringSplitOptions.TrimEntries) is [var x, var y]
-            && double.TryParse(x, style, CultureInfo.InvariantCulture, out var when)
-            && double.TryParse(y, style, CultureInfo.InvariantCulture, out var value)
-            ? new TrendPoint(when, value)
-            : throw CommandException.BadInput($"\"{line}\" is not a pair of numbers. Write each as x,y with points for decimals, such as 120,1.85.");
-    }
-
-    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
+    private void Say(FormattableString text) => Surroundings.Out.WriteLine(FormattableString.Invariant(text));
 }

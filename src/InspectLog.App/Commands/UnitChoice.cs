@@ -8,17 +8,19 @@ internal static class UnitChoice
 {
     public static Option<Unit> Option() => new("--unit")
     {
-        Description = $"Unit of every number: {string.Join(", ", Units.All)}; ohm and kohm will do for Ω and kΩ.",
+        Description = $"Unit of every number: {string.Join(", ", Units.All)}; or its name, such as ohm, kohm, Nm, ft-lb, uF.",
         HelpName = "UNIT",
         Required = true,
         CustomParser = result =>
         {
-            // Normalising turns the ohm sign U+2126 into the Greek letter the symbols are written with.
-            var symbol = result.Tokens[0].Value.Normalize().Replace("ohm", "Ω", StringComparison.Ordinal);
-            var unit = Units.Find(symbol);
-            if (unit is null)
-                result.AddError($"\"{symbol}\" is not a unit known here. Use one of {string.Join(", ", Units.All)}.");
-            return unit;
+            var text = result.Tokens[0].Value;
+            var units = Units.Named(text);
+            if (units is [var unit])
+                return unit;
+            result.AddError(units.Count > 1
+                ? $"\"{text}\" can mean {string.Join(" or ", units)}. Write the one that is meant."
+                : $"\"{text}\" is not a unit known here. Use one of {string.Join(", ", Units.All)}.");
+            return null;
         },
     };
 }

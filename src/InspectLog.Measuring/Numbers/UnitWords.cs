@@ -47,29 +47,34 @@ internal static class UnitWords
         (Units.Kilohm, ["kΩ", "kohm", "kohms", "k ohm", "k ohms", "kilohm", "kilohms", "kiloohm", "kiloohms"]),
         (Units.Megohm, ["MΩ", "mohm", "mohms", "meg", "megs", "megohm", "megohms", "megaohm", "megaohms"]),
         (Units.Milliohm, ["mΩ", "mohm", "mohms", "milliohm", "milliohms"]),
-        (Units.Volt, ["V", "volt", "volts"]),
+        (Units.Volt, ["V", "volt", "volts", "VDC", "V DC"]),
         (Units.Millivolt, ["mV", "millivolt", "millivolts"]),
         (Units.Kilovolt, ["kV", "kilovolt", "kilovolts"]),
         (Units.Millimetre, ["mm", "millimetre", "millimetres", "millimeter", "millimeters", "mil", "mils"]),
-        (Units.Thou, ["thou", "thous", "thousandths", "mil", "mils"]),
+        (Units.Thou, ["thou", "thous", "thousandth", "thousandths", "mil", "mils"]),
         (Units.Inch, ["in", "inch", "inches", "\"", "″", "”"]),
         (Units.Degree, DegreeWords),
         (Units.Ampere, ["A", "amp", "amps", "ampere", "amperes"]),
         (Units.Milliampere, ["mA", "milliamp", "milliamps"]),
-        (Units.Rpm, ["rpm", "r/min", "rev/min", "revs"]),
+        (Units.Rpm, ["rpm", "r.p.m", "r/min", "rev/min", "revs/min", "revs", "revolutions per minute"]),
         (Units.Celsius, ["°C", "C", "deg C", "degC", "degrees C", "celsius", "degrees celsius"]),
         (Units.Fahrenheit, ["°F", "F", "deg F", "degF", "degrees F", "fahrenheit", "degrees fahrenheit"]),
         (Units.Kilopascal, ["kPa", "kilopascal", "kilopascals"]),
-        (Units.Bar, ["bar", "bars"]),
-        (Units.Psi, ["psi", "pounds per square inch"]),
-        (Units.NewtonMetre, ["N·m", "N.m", "Nm", "N m", "newton metre", "newton metres"]),
+        (Units.Bar, ["bar", "bars", "bar g", "barg"]),
+        (Units.Psi,
+            ["psi", "p.s.i", "psig", "lbf/in²", "lbf/in2", "lb/in²", "lb/in2", "lbs/in²", "lbs/in2", "lb/sq in", "pounds per square inch"]),
+        (Units.NewtonMetre, ["N·m", "N.m", "Nm", "N-m", "N m", "newton metre", "newton metres", "newton meter", "newton meters"]),
         (Units.PoundForceFoot,
-            ["lbf·ft", "lbf.ft", "lbf ft", "lb-ft", "lb ft", "lbft", "ft-lb", "ft lb", "ftlb", "ft-lbs", "foot pounds"]),
-        (Units.Kilometre, ["km", "kilometre", "kilometres", "kilometer", "kilometers"]),
+            [
+                "lbf·ft", "lbf.ft", "lbf-ft", "lbf ft", "lb·ft", "lb.ft", "lb-ft", "lb ft", "lbft", "lbs-ft", "lbs ft",
+                "ft·lbf", "ft.lbf", "ft-lbf", "ft lbf", "ft·lb", "ft.lb", "ft.lbs", "ft-lb", "ft lb", "ftlb", "ft-lbs", "ft lbs",
+                "pound feet", "pound-feet", "pound foot", "foot pound", "foot pounds", "foot-pounds",
+            ]),
+        (Units.Kilometre, ["km", "kms", "kilometre", "kilometres", "kilometer", "kilometers"]),
         (Units.Mile, ["mi", "mile", "miles"]),
         (Units.Microfarad, ["µF", "uF", "mfd", "microfarad", "microfarads"]),
         (Units.Nanofarad, ["nF", "nanofarad", "nanofarads"]),
-        (Units.Millihenry, ["mH", "millihenry", "millihenries"]),
+        (Units.Millihenry, ["mH", "millihenry", "millihenries", "millihenrys"]),
     ];
 
     private static readonly string[] Before = ["btdc", "b.t.d.c", "before", "before tdc", "before top dead centre"];
@@ -99,6 +104,17 @@ internal static class UnitWords
         return [.. AnyCase
             .Where(entry => entry.Words.Contains(word, StringComparer.OrdinalIgnoreCase))
             .Select(entry => new UnitMeaning(entry.Unit))];
+    }
+
+    /// <summary>The units a text can name by itself, whatever is measured.</summary>
+    internal static IReadOnlyList<Unit> Find(string text)
+    {
+        var word = Digits.Plain(text).TrimEnd('.');
+        return Units.Find(word) is { } unit ? [unit]
+            : Exact.TryGetValue(word, out var exact) ? [exact]
+            : [.. AnyCase
+                .Where(entry => entry.Words.Contains(word, StringComparer.OrdinalIgnoreCase))
+                .Select(entry => entry.Unit)];
     }
 
     private static UnitMeaning? Side(string word)

@@ -1,5 +1,18 @@
 namespace InspectLog.Measuring;
 
+/// <summary>What a score says (ISO/IEC 17043, ISO 13528).</summary>
+public enum ScoreVerdict
+{
+    /// <summary>Up to 2 in size.</summary>
+    Satisfactory,
+
+    /// <summary>Above 2 and below 3 in size.</summary>
+    Questionable,
+
+    /// <summary>3 or more in size.</summary>
+    Unsatisfactory,
+}
+
 /// <summary>Whether two readings of the same thing agree within their uncertainties.</summary>
 public static class Agreement
 {
@@ -11,6 +24,29 @@ public static class Agreement
     /// <param name="referenceExpanded">The expanded uncertainty of that, 0 or more; not both 0.</param>
     public static double En(double value, double expanded, double reference, double referenceExpanded) =>
         (value - reference) / double.Hypot(expanded, referenceExpanded);
+
+    /// <summary>The z score: the difference from an assigned value in standard deviations of what is expected.</summary>
+    /// <param name="value">A value.</param>
+    /// <param name="assigned">The value it should have.</param>
+    /// <param name="standardDeviation">The standard deviation expected, above 0.</param>
+    public static double Z(double value, double assigned, double standardDeviation) =>
+        (value - assigned) / standardDeviation;
+
+    /// <summary>The ζ score: as <see cref="En"/>, but with standard uncertainties.</summary>
+    /// <param name="value">A value.</param>
+    /// <param name="standard">Its standard uncertainty, 0 or more.</param>
+    /// <param name="reference">The value it is compared with.</param>
+    /// <param name="referenceStandard">The standard uncertainty of that, 0 or more; not both 0.</param>
+    public static double Zeta(double value, double standard, double reference, double referenceStandard) =>
+        En(value, standard, reference, referenceStandard);
+
+    /// <summary>What a z or ζ score says.</summary>
+    public static ScoreVerdict Judge(double score) => Math.Abs(score) switch
+    {
+        <= 2 => ScoreVerdict.Satisfactory,
+        < 3 => ScoreVerdict.Questionable,
+        _ => ScoreVerdict.Unsatisfactory,
+    };
 
     /// <summary>The correlation coefficient of two samples taken in pairs, −1 to 1 (JCGM 100:2008, 5.2.3). It is that of
     /// their means, too.</summary>
@@ -25,7 +61,7 @@ public static class Agreement
         }
 
         var (a, b) = (Sample.Of(one), Sample.Of(other));
-        var products = one.Zip(other, (x, y) => (x - a.Mean) * (y - b.Mean)).Sum();
+        var products = one.Zip(other, (x, y) => a.Deviation(x) * b.Deviation(y)).Sum();
         var r = products / (one.Count - 1) / (a.StandardDeviation * b.StandardDeviation);
         return double.IsFinite(r) ? r : throw new ArgumentException("Readings that do not vary have no correlation.");
     }

@@ -27,17 +27,17 @@ public sealed record AnalysisOfVariance(
     public static AnalysisOfVariance Of(IReadOnlyList<IReadOnlyList<double>> groups)
     {
         ArgumentNullException.ThrowIfNull(groups);
-        var samples = groups.Select(Sample.Of).ToList();
+        // Counted from one of the values, the means of groups have room for all their digits.
+        var origin = groups.FirstOrDefault(group => group.Count > 0)?[0] ?? 0;
+        var samples = groups.Select(group => Sample.Of([.. group.Select(value => Difference.Of(value, origin))])).ToList();
         var total = samples.Sum(sample => sample.Count);
         if (samples.Count < 2 || total == samples.Count)
         {
             throw new ArgumentException("Comparing groups needs two of them or more, and repeats in at least one.");
         }
 
-        // Deviations from the first mean are small even where the values are large, and add up without loss.
-        var origin = samples[0].Mean;
-        var grand = samples.Sum(sample => sample.Count * (sample.Mean - origin)) / total;
-        var between = samples.Sum(sample => sample.Count * Square(sample.Mean - origin - grand));
+        var grand = samples.Sum(sample => sample.Count * sample.Mean) / total;
+        var between = samples.Sum(sample => sample.Count * Square(sample.Mean - grand));
         var within = samples.Sum(sample => (sample.Count - 1) * Square(sample.StandardDeviation));
         return new(
             samples.Count - 1, between / (samples.Count - 1), total - samples.Count, within / (total - samples.Count));

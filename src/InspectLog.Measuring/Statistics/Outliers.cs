@@ -34,8 +34,8 @@ public static class Outliers
             return null;
         }
 
-        var index = Farthest(values, sample.Mean);
-        var g = Math.Abs(values[index] - sample.Mean) / sample.StandardDeviation;
+        var index = Farthest(values, sample);
+        var g = Math.Abs(sample.Deviation(values[index])) / sample.StandardDeviation;
         return new(index, g, GrubbsCritical(values.Count, level), GrubbsProbability(g, values.Count));
     }
 
@@ -78,8 +78,8 @@ public static class Outliers
                 break;
             }
 
-            var farthest = Farthest(rest, sample.Mean);
-            var r = Math.Abs(rest[farthest] - sample.Mean) / sample.StandardDeviation;
+            var farthest = Farthest(rest, sample);
+            var r = Math.Abs(sample.Deviation(rest[farthest])) / sample.StandardDeviation;
             steps.Add(new(left[farthest].Index, r, GrubbsCritical(left.Count, level)));
             count = r > steps[^1].Critical ? steps.Count : count;
             left.RemoveAt(farthest);
@@ -120,8 +120,8 @@ public static class Outliers
         return Math.Min(1, count * StudentDistribution.BothTails(t, count - 2));
     }
 
-    private static int Farthest(IReadOnlyList<double> values, double mean) =>
-        Enumerable.Range(0, values.Count).MaxBy(i => Math.Abs(values[i] - mean));
+    private static int Farthest(IReadOnlyList<double> values, Sample sample) =>
+        Enumerable.Range(0, values.Count).MaxBy(i => Math.Abs(sample.Deviation(values[i])));
 
     private static void RefuseFew(IReadOnlyList<double> values)
     {

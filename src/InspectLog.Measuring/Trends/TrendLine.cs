@@ -47,8 +47,8 @@ public sealed record TrendLine(
     public double Correlation => -MeanX / Math.Sqrt((SumOfSquaresX / Count) + (MeanX * MeanX));
 
     /// <summary>Fits a line.</summary>
-    /// <remarks>Sums are taken over deviations from the means, and the means corrected by a second pass; the reference
-    /// data of NIST (StRD, Norris) come out to eleven digits or more.</remarks>
+    /// <remarks>Sums are taken over deviations from the means, so that the reference data of NIST (StRD, Norris) come out
+    /// to eleven digits or more.</remarks>
     /// <exception cref="ArgumentException">There are fewer than three points, a number is not finite, or all points have
     /// the same x.</exception>
     public static TrendLine Through(IReadOnlyList<TrendPoint> points)
@@ -61,15 +61,17 @@ public sealed record TrendLine(
 
         var x = Sample.Of([.. points.Select(point => point.X)]);
         var y = Sample.Of([.. points.Select(point => point.Y)]);
-        var sxx = points.Sum(point => Square(point.X - x.Mean));
+        double[] dx = [.. points.Select(point => x.Deviation(point.X))];
+        double[] dy = [.. points.Select(point => y.Deviation(point.Y))];
+        var sxx = dx.Sum(Square);
         if (!(sxx > 0 && double.IsFinite(sxx)))
         {
             throw new ArgumentException("All readings are from the same time, so they show no trend.");
         }
 
-        var slope = points.Sum(point => (point.X - x.Mean) * (point.Y - y.Mean)) / sxx;
-        var residual = points.Sum(point => Square(point.Y - y.Mean - (slope * (point.X - x.Mean))));
-        var syy = points.Sum(point => Square(point.Y - y.Mean));
+        var slope = dx.Zip(dy, (one, other) => one * other).Sum() / sxx;
+        var residual = dx.Zip(dy, (one, other) => Square(other - (slope * one))).Sum();
+        var syy = dy.Sum(Square);
         var s = Math.Sqrt(residual / (points.Count - 2));
         return new TrendLine(
             points.Count,

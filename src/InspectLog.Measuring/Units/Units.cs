@@ -120,6 +120,14 @@ public static class Units
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
+    /// <summary>The units a text can mean, written as a garage writes them: "kohm", "ft-lb", "mfd", "°F". Several where it
+    /// has more than one meaning, as "mil" has; none where it is no unit.</summary>
+    public static IReadOnlyList<Unit> Named(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return UnitWords.Find(text);
+    }
+
     /// <summary>Finds a unit by the symbol it prints; null when there is none.</summary>
     public static Unit? Find(string symbol) => BySymbol.GetValueOrDefault(symbol);
 }

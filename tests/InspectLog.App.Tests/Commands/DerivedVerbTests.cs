@@ -18,6 +18,44 @@ public sealed class DerivedVerbTests
         Assert.Equal("fires cylinder 4 on cylinder 2's turn", answer.GetProperty("effects")[0].GetString());
     }
 
+    /// <summary>By hand: anticlockwise from tower 2, the order 1-5-3-6-2-4 falls on towers 2, 1, 6, 5, 4, 3.</summary>
+    [Theory]
+    [InlineData("anticlockwise")]
+    [InlineData("Counter-Clockwise")]
+    [InlineData("ccw")]
+    public async Task Route_against_the_clock_has_several_names(string rotation)
+    {
+        var run = await CommandRun.OfAsync(
+            "route", "--firing-order", "153624", "--rotation", rotation, "--first-tower", "2",
+            "--found", "5 1 4 2 6 3", "--json");
+
+        Assert.Equal("{\"wrong\":[],\"swaps\":[],\"effects\":[]}", Assert.Single(run.Lines));
+    }
+
+    /// <summary>Rotors of 3, 4, 5, 6, 8 and 12 towers; the orders are common practice, no source, but for those of the
+    /// firing-order tests. Each has its first two leads exchanged.</summary>
+    [Theory]
+    [InlineData("1-3-2")]
+    [InlineData("1-3-4-2")]
+    [InlineData("1-2-4-5-3")]
+    [InlineData("1-5-3-6-2-4")]
+    [InlineData("1-8-4-3-6-5-7-2")]
+    [InlineData("1-7-5-11-3-9-6-12-2-8-4-10")]
+    public async Task Route_knows_every_cap(string order)
+    {
+        var cylinders = order.Split('-');
+        string[] found = [cylinders[1], cylinders[0], .. cylinders[2..]];
+
+        var run = await CommandRun.OfAsync(
+            "route", "--firing-order", order, "--rotation", "clockwise", "--first-tower", "1", "--found", string.Join(',', found), "--json");
+
+        var answer = JsonDocument.Parse(Assert.Single(run.Lines)).RootElement;
+        Assert.Equal("[1,2]", answer.GetProperty("wrong").GetRawText());
+        Assert.Equal("[[1,2]]", answer.GetProperty("swaps").GetRawText());
+        Assert.Equal(
+            $"fires cylinder {cylinders[1]} on cylinder {cylinders[0]}'s turn", answer.GetProperty("effects")[0].GetString());
+    }
+
     [Theory]
     [InlineData("1-5-3-6-2-4", "clockwise", "1,5,3,6,4")]
     [InlineData("1-5-3-6-2", "clockwise", "1,5,3,6,4,2")]
@@ -59,16 +97,116 @@ public sealed class DerivedVerbTests
         Assert.Contains("Not enough data", answer.GetProperty("reason").GetString(), StringComparison.Ordinal);
     }
 
+    /// <summary>GUM H.3 (Table H.6): a thermometer's corrections; printed are the line, its standard errors, their
+    /// correlation, and the correction foretold for 30 °C with its uncertainty.</summary>
+    [Fact]
+    public async Task Trend_foretells_as_the_GUM_does()
+    {
+        const string data = """
+            temperature - 20,correction
+            1.521, -.171
+            2.012, -.169
+            2.512, -.166
+            3.003, -.159
+            3.507, -.164
+            3.999, -.165
+            4.513, -.156
+            5.002, -.157
+            5.503, -.159
+            6.010, -.161
+            6.511, -.160
+            """;
+
+        var run = await CommandRun.WithAsync(null!, data, "trend", "--at", "10", "--json");
+
+        var answer = JsonDocument.Parse(Assert.Single(run.Lines)).RootElement;
+        Assert.Equal(-0.1712, answer.GetProperty("intercept").GetDouble(), 4);
+        Assert.Equal(0.0029, answer.GetProperty("interceptStandardError").GetDouble(), 4);
+        Assert.Equal(0.00218, answer.GetProperty("slope").GetDouble(), 5);
+        Assert.Equal(0.00067, answer.GetProperty("slopeStandardError").GetDouble(), 5);
+        Assert.Equal(0.0035, answer.GetProperty("residualStandardDeviation").GetDouble(), 4);
+        Assert.Equal(-0.930, answer.GetProperty("slopeInterceptCorrelation").GetDouble(), 3);
+        Assert.Equal(11, answer.GetProperty("points").GetInt32());
+        var foretold = answer.GetProperty("predictions")[0];
+        Assert.Equal(-0.1494, foretold.GetProperty("y").GetDouble(), 4);
+        Assert.Equal(0.0041, foretold.GetProperty("standardError").GetDouble(), 4);
+        Assert.Contains("no limit", answer.GetProperty("reason").GetString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>A line by hand, y = 2 + 0.5 x, on a large odometer value, written in all the ways the input may be.</summary>
     [Theory]
-    [InlineData("1;2\n")]
-    [InlineData("one,two\n")]
-    [InlineData("1,2,3\n")]
-    public async Task Trend_refuses_lines_that_are_no_pairs(string input)
+    [InlineData("1000000,2\n1000001,2.5\n1000002,3\n1000003,3.5\n")]
+    [InlineData("\uFEFFkm,ohm\r\n\r\n 1000000 , 2.0 \r\n1000001,\t2.5\r\n\r\n1.000002e6,3E0\r\n+1000003,3.50")]
+    [InlineData("\n\"odometer\",\"value\"\n1000003,3.5\n1000001,2.5\n1000002,3\n1000000,2\n\n")]
+    public async Task Trend_takes_headings_blank_lines_spaces_and_exponents(string input)
+    {
+        var run = await CommandRun.WithAsync(null!, input, "trend", "--upper", "7", "--json");
+
+        var answer = JsonDocument.Parse(Assert.Single(run.Lines)).RootElement;
+        Assert.Equal(0.5, answer.GetProperty("slope").GetDouble(), 12);
+        Assert.Equal(-499998, answer.GetProperty("intercept").GetDouble(), 6);
+        Assert.Equal(0, answer.GetProperty("residualStandardDeviation").GetDouble(), 12);
+        Assert.Equal(1000010, answer.GetProperty("meetsLimitAt").GetDouble(), 6);
+        Assert.Equal(1000010, answer.GetProperty("lineMeetsLimitAt").GetDouble(), 6);
+    }
+
+    [Fact]
+    public async Task Trend_falling_to_its_lower_limit_can_have_met_it_already()
+    {
+        var run = await CommandRun.WithAsync(
+            null!, "0,9\n1,8\n2,7\n3,6\n", "trend", "--lower", "7.5", "--upper", "20", "--json");
+
+        Assert.Equal(1.5, JsonDocument.Parse(run.Out).RootElement.GetProperty("meetsLimitAt").GetDouble(), 9);
+    }
+
+    [Fact]
+    public async Task Trend_says_in_words_what_it_found()
+    {
+        var run = await CommandRun.WithAsync(
+            null!, "0,9\n1,8.1\n2,7\n3,6\n", "trend", "--lower", "2", "--at", "4");
+
+        Assert.Contains("Slope −1.01", run.Out.Replace('-', '−'), StringComparison.Ordinal);
+        Assert.Contains("At 4: 5", run.Out, StringComparison.Ordinal);
+        Assert.Contains("The edge of the prediction interval meets the limit at 6", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Trend_without_readings_says_so()
+    {
+        var run = await CommandRun.WithAsync(null!, "", "trend", "--json");
+
+        var answer = JsonDocument.Parse(run.Out).RootElement;
+        Assert.Equal(JsonValueKind.Null, answer.GetProperty("slope").ValueKind);
+        Assert.Contains("no readings", answer.GetProperty("reason").GetString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("1;2\n", "Line 1, \"1;2\", is not a pair")]
+    [InlineData("one,two\n", "no x,y line after it")]
+    [InlineData("1,2,3\n", "Line 1")]
+    [InlineData("x,y\n1,2\na,b\n", "Line 3")]
+    [InlineData("1O,2\n1,2\n", "Line 1")]
+    [InlineData("1,2\n2,NaN\n", "finite")]
+    [InlineData("1,2\n2,1e999\n", "finite")]
+    [InlineData("1,1.8.5\n", "Line 1")]
+    [InlineData("1,\n", "Line 1")]
+    public async Task Trend_refuses_lines_that_are_no_pairs(string input, string reason)
     {
         var run = await CommandRun.WithAsync(null!, input, "trend", "--json");
 
-        Assert.Equal(2, run.ExitCode);
-        Assert.NotEqual("", run.Error);
+        Assert.Contains(reason, run.Error, StringComparison.Ordinal);
+        Assert.Equal((2, ""), (run.ExitCode, run.Out));
+    }
+
+    [Theory]
+    [InlineData("Nothing can be foretold with --at. Not enough data", "1,2\n2,3\n", "--at", "5")]
+    [InlineData("The upper limit must lie above", "1,2\n2,3\n", "--lower", "5", "--upper", "4")]
+    public async Task Trend_refuses_what_it_cannot_do(string reason, string input, params string[] arguments)
+    {
+        var run = await CommandRun.WithAsync(null!, input, ["trend", .. arguments]);
+
+        Assert.Contains(reason, run.Error, StringComparison.Ordinal);
+        Assert.Equal((2, ""), (run.ExitCode, run.Out));
     }
 
     /// <summary>IEC 60034-1, constant 235: 3.00 Ω at 20 °C is 3.705882 Ω at 80 °C (formula, computed).</summary>
@@ -80,6 +218,48 @@ public sealed class DerivedVerbTests
         var answer = JsonDocument.Parse(Assert.Single(run.Lines)).RootElement;
         Assert.Equal(3.705882, answer.GetProperty("value").GetDouble(), 6);
         Assert.Equal(0, answer.GetProperty("standardUncertainty").GetDouble());
+    }
+
+    /// <summary>IEC 60034-1 with its constant, 234.5 for annealed copper, and the coefficient 0.00393 at 20 °C of handbooks;
+    /// computed by their formulas.</summary>
+    [Theory]
+    [InlineData(3.705882)]
+    [InlineData(3.707269, "--constant", "234.5")]
+    [InlineData(3.707400, "--alpha", "0.00393")]
+    public async Task Refer_takes_another_constant_or_a_coefficient(double referred, params string[] options)
+    {
+        var run = await CommandRun.OfAsync(
+            ["refer", "--value", "3.00", "--unit", "ohm", "--at", "20", "--to", "80", "--json", .. options]);
+
+        Assert.Equal(referred, JsonDocument.Parse(run.Out).RootElement.GetProperty("value").GetDouble(), 6);
+    }
+
+    /// <summary>By hand: 8.4 kΩ at 65 °C is 7.14 kΩ at 20 °C; each degree is 1/300 of it, and ±3 °C is 1.732 °C.</summary>
+    [Fact]
+    public async Task Refer_carries_both_uncertainties()
+    {
+        var run = await CommandRun.OfAsync(
+            "refer", "--value", "8.4", "--unit", "kΩ", "--uncertainty", "0.03", "--at", "65", "--within", "3", "--json");
+
+        var answer = JsonDocument.Parse(run.Out).RootElement;
+        Assert.Equal(7.14, answer.GetProperty("value").GetDouble(), 12);
+        Assert.Equal(
+            double.Hypot(0.0255, 7.14 / 300 * Math.Sqrt(3)), answer.GetProperty("standardUncertainty").GetDouble(), 12);
+    }
+
+    [Theory]
+    [InlineData("Give the resistance with --value", "--at", "65")]
+    [InlineData("Give the winding's temperature with --at", "--value", "8.4")]
+    [InlineData("\"mohm\" can mean MΩ or mΩ", "--value", "8.4", "--at", "65", "--unit", "mohm")]
+    [InlineData("0 or more", "--value", "-8.4", "--at", "65")]
+    [InlineData("near 235", "--value", "8.4", "--at", "65", "--constant", "20")]
+    public async Task Refer_says_what_it_lacks(string reason, params string[] arguments)
+    {
+        string[] unit = arguments.Contains("--unit") ? [] : ["--unit", "kohm"];
+        var run = await CommandRun.OfAsync(["refer", .. unit, .. arguments]);
+
+        Assert.Contains(reason, run.Error, StringComparison.Ordinal);
+        Assert.Equal((2, ""), (run.ExitCode, run.Out));
     }
 
     [Theory]

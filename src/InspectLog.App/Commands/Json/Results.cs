@@ -39,25 +39,5 @@ internal sealed record RoutingJson(IReadOnlyList<int> Wrong, IReadOnlyList<int[]
         [.. routing.Effects.Select(effect => effect.Text)]);
 }
 
-/// <summary>What <c>trend --json</c> writes. The line's figures are null where no line can be drawn.</summary>
-internal sealed record TrendJson(
-    double? Slope,
-    double? Intercept,
-    double? ResidualStandardDeviation,
-    double? SlopeStandardError,
-    double? InterceptStandardError,
-    double? MeetsLimitAt,
-    string? Reason)
-{
-    public static TrendJson From(Trend trend) => new(
-        trend.Line?.Slope,
-        trend.Line?.Intercept,
-        trend.Line?.ResidualStandardDeviation,
-        trend.Line?.SlopeStandardError,
-        trend.Line?.InterceptStandardError,
-        trend.MeetsLimitAt,
-        trend.Reason);
-}
-
 /// <summary>What <c>refer --json</c> writes, in the unit given on the command line.</summary>
 internal sealed record ReferredJson(double Value, double StandardUncertainty);
