@@ -40,9 +40,12 @@ internal sealed class ReferVerb : Verb
         if (arguments.GetValue(_json))
             Surroundings.Out.WriteJson(new ReferredJson(referred.Value, referred.StandardUncertainty));
         else
-            Surroundings.Out.WriteLine(Printed.Uncertain(unit.ToBase(referred.Value), unit.ToBase(2 * referred.StandardUncertainty), unit));
+            Surroundings.Out.WriteLine(Text(unit.ToBase(referred.Value), unit.ToBase(2 * referred.StandardUncertainty), unit));
         return Task.FromResult(ExitCodes.Done);
     }
+
+    private static string Text(double value, double expanded, Unit unit) =>
+        expanded > 0 ? Printed.Uncertain(value, expanded, unit) : Printed.Value(value, unit);
 
     /// <summary>Referring is a proportion, so it may be done in the unit given.</summary>
     private static (double Value, double StandardUncertainty) Refer(double value, double uncertainty, WindingTemperature temperature)

@@ -18,7 +18,7 @@ internal static class Difference
     {
         var difference = value - origin;
         var size = Math.Abs(origin);
-        return Math.Abs(difference) < Close * size && size is >= Smallest and <= Largest
+        return difference != 0 && Math.Abs(difference) < Close * size && size is >= Smallest and <= Largest
             ? (double)((decimal)value - (decimal)origin)
             : difference;
     }

@@ -248,6 +248,16 @@ public sealed class DerivedVerbTests
     }
 
     [Theory]
+    [InlineData("7.14\u00a0kΩ\n")]
+    [InlineData("7.140\u00a0kΩ ± 0.051\u00a0kΩ\n", "--uncertainty", "0.03")]
+    public async Task Refer_says_the_value_in_words(string text, params string[] options)
+    {
+        var run = await CommandRun.OfAsync(["refer", "--value", "8.4", "--unit", "kΩ", "--at", "65", .. options]);
+
+        Assert.Equal(text, run.Out.ReplaceLineEndings("\n"));
+    }
+
+    [Theory]
     [InlineData("Give the resistance with --value", "--at", "65")]
     [InlineData("Give the winding's temperature with --at", "--value", "8.4")]
     [InlineData("\"mohm\" can mean MΩ or mΩ", "--value", "8.4", "--at", "65", "--unit", "mohm")]

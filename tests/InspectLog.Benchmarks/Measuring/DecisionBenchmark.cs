@@ -11,6 +11,7 @@ public class DecisionBenchmark
     private readonly Limits _limits = Limits.Of(0.6, 2.0);
     private readonly DisplayedReading _single = new([1.95], new Accuracy(0.8, 3), 0.01);
     private readonly DisplayedReading _repeats = new([1.95, 1.93, 1.96, 1.94], new Accuracy(0.8, 3), 0.01);
+    private readonly DisplayedReading _close = new([12.612, 12.613, 12.611, 12.614], new Accuracy(0.5, 2), 0.001);
     private readonly Bracket _bracket = new(1.9, 2.1);
     private readonly DisplayedReading _full = new([2.15, 2.13, 2.16], new Accuracy(0.8, 3), 0.01)
     {
@@ -28,6 +29,10 @@ public class DecisionBenchmark
     /// <summary>Four repeats: effective degrees of freedom and a quantile of Student's t.</summary>
     [Benchmark]
     public Conformity FourRepeats() => ConformityRule.Decide(_repeats, _limits);
+
+    /// <summary>Four repeats so close that their differences are taken in decimal.</summary>
+    [Benchmark]
+    public Conformity CloseRepeats() => ConformityRule.Decide(_close, _limits);
 
     /// <summary>A bracket between gauges.</summary>
     [Benchmark]
