@@ -10,7 +10,7 @@ public static class VoiceNoteWords
     /// <summary>Its state in a few words, beside its time.</summary>
     public static string State(VoiceNote note, IReadOnlyList<ProposalCard> cards, SpeechReadiness speech) => note switch
     {
-        { Failure: not null } => "kept, not read",
+        { IsSetAside: true } => "kept, not read",
         { Transcript: null } => speech.Ready ? "kept, being read" : "kept, to be read later",
         { Transcript.SpeechFound: false } => "kept, no speech heard",
         _ when cards.Count == 0 => "a note",

@@ -28,6 +28,7 @@ internal static class CommandLine
             new RebuildVerb(surroundings),
             new ServeVerb(surroundings),
             new DemoVerb(surroundings),
+            new SpeechWorkerVerb(surroundings),
         };
         foreach (var help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples((HelpAction)help.Action!);
@@ -55,6 +56,8 @@ internal static class CommandLine
                 Error = surroundings.Error,
                 EnableDefaultExceptionHandler = false,
             };
+            if (parsed.CommandResult.Command is SpeechWorkerVerb)
+                invocation.ProcessTerminationTimeout = null; // it takes no signals
             return await parsed.InvokeAsync(invocation, stop);
         }
         catch (Exception e) when (ExitCodeFor(e) is { } code)

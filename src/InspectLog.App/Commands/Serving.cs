@@ -10,7 +10,7 @@ internal static class Serving
     public static async Task<int> RunAsync(
         Surroundings surroundings, string dataFolder, int port, string? modelFile, CancellationToken stop)
     {
-        var speech = surroundings.OpenSpeech(modelFile);
+        var speech = surroundings.OpenSpeechApart(modelFile);
         if (speech.Readiness.Problem is { } problem)
             surroundings.Error.WriteLine(problem);
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using InspectLog.Dictation.Hearing;
+using InspectLog.Dictation.Hearing.Worker;
 
 namespace InspectLog.App.Commands;
 
@@ -12,6 +13,14 @@ internal static class SpeechModelChoice
         HelpName = "FILE",
     };
 
-    public static ISpeechToText Open(string? modelFile) =>
-        new WhisperSpeech(modelFile is null ? SpeechModels.Shipped() : SpeechModels.With(modelFile));
+    /// <summary>Speech recognition in this process.</summary>
+    public static ISpeechToText Open(string? modelFile) => new WhisperSpeech(Models(modelFile));
+
+    /// <summary>Speech recognition in a process of its own, which a crash or an endless decode takes nothing else down with.</summary>
+    public static ISpeechToText OpenApart(string? modelFile) => new SpeechWorkerClient(
+        SpeechWorkerVerb.CommandFor(modelFile), Models(modelFile), SpeechWorkerPatience.Usual, TimeProvider.System);
+
+    /// <summary>The model file given with the models that come with the program, or only those.</summary>
+    public static SpeechModels Models(string? modelFile) =>
+        modelFile is null ? SpeechModels.Shipped() : SpeechModels.With(modelFile);
 }

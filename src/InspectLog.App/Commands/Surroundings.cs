@@ -9,13 +9,15 @@ namespace InspectLog.App.Commands;
 /// <param name="Time">The clock.</param>
 /// <param name="OpenSpeech">Opens speech recognition with the model file given, or with the one that comes with the
 /// program.</param>
+/// <param name="OpenSpeechApart">The same for a program that must not fall with it.</param>
 internal sealed record Surroundings(
     TextReader In,
     TextWriter Out,
     TextWriter Error,
     TimeProvider Time,
-    Func<string?, ISpeechToText> OpenSpeech)
+    Func<string?, ISpeechToText> OpenSpeech,
+    Func<string?, ISpeechToText> OpenSpeechApart)
 {
     public static Surroundings OfProcess() =>
-        new(Console.In, Console.Out, Console.Error, TimeProvider.System, SpeechModelChoice.Open);
+        new(Console.In, Console.Out, Console.Error, TimeProvider.System, SpeechModelChoice.Open, SpeechModelChoice.OpenApart);
 }

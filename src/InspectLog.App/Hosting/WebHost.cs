@@ -70,6 +70,7 @@ public static class WebHost
         services.AddSingleton(_ => options.Speech());
         services.AddSingleton<BenchEvents>();
         services.AddSingleton<TranscriptionSignal>();
+        services.AddSingleton<RunningTranscription>();
         services.AddSingleton<PhotoCopies>();
         services.AddScoped<BenchDesk>();
         services.AddHostedService<TranscriptionWorker>();
@@ -94,6 +95,7 @@ public static class WebHost
         app.MapWearParts();
         app.MapBench();
         app.MapCaptures();
+        app.MapVoiceNotes();
         app.MapRecords();
         app.MapFindings();
         app.MapLooseEnds();

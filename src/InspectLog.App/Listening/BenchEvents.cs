@@ -24,16 +24,29 @@ public sealed class BenchEvents
 
     private readonly ConcurrentDictionary<(string Vehicle, long Inspection, Guid Page), Channel<BenchEvent>> _pages = new();
 
+    /// <summary>Tells the open pages of an inspection.</summary>
     public void Publish(string vehicleId, long inspection, BenchEvent happened)
     {
         foreach (var (page, channel) in _pages)
         {
-            if (page.Vehicle == vehicleId && page.Inspection == inspection)
+            if (IsOf(page, vehicleId, inspection))
             {
                 channel.Writer.TryWrite(happened);
             }
         }
     }
+
+    /// <summary>Tells the open pages of every inspection.</summary>
+    public void PublishToAll(BenchEvent happened)
+    {
+        foreach (var channel in _pages.Values)
+        {
+            channel.Writer.TryWrite(happened);
+        }
+    }
+
+    /// <summary>Whether somebody has an inspection open.</summary>
+    public bool IsFollowed(string vehicleId, long inspection) => _pages.Keys.Any(page => IsOf(page, vehicleId, inspection));
 
     /// <summary>The events of an inspection from now on, until the page goes away.</summary>
     public async IAsyncEnumerable<BenchEvent> Follow(
@@ -55,4 +68,7 @@ public sealed class BenchEvents
             _pages.TryRemove(page, out _);
         }
     }
+
+    private static bool IsOf((string Vehicle, long Inspection, Guid Page) page, string vehicleId, long inspection) =>
+        page.Vehicle == vehicleId && page.Inspection == inspection;
 }

@@ -3,72 +3,117 @@ using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Index;
 using InspectLog.Journal.Record;
+using InspectLog.Journal.State;
 
 namespace InspectLog.App.Listening;
 
-/// <summary>Transcribes recordings in the background, one at a time, the newest first, and reads them for findings.
-/// What is waiting is read from the journals, so that a restart goes on where it stopped.</summary>
+/// <summary>Transcribes recordings in the background, one at a time, and reads them for findings. What is waiting is
+/// read from the journals, so that a restart goes on where it stopped.</summary>
 public sealed partial class TranscriptionWorker(
-    Garage garage, ISpeechToText speech, BenchEvents events, TranscriptionSignal signal, ILogger<TranscriptionWorker> log)
+    Garage garage,
+    ISpeechToText speech,
+    BenchEvents events,
+    TranscriptionSignal signal,
+    RunningTranscription running,
+    ILogger<TranscriptionWorker> log)
     : BackgroundService
 {
+    private readonly HashSet<WaitingRecording> _givenUp = [];
+
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
-        var givenUp = new HashSet<(string Vehicle, long Recording)>();
-        while (!stoppingToken.IsCancellationRequested)
+        speech.BecameReady += OnBecameReady;
+        try
         {
-            var next = garage.WaitingRecordings().LastOrDefault(one => !givenUp.Contains((one.VehicleId, one.Recording)));
-            if (next is null || !speech.Readiness.Ready)
+            await WarmUpAsync(stoppingToken);
+            while (true)
             {
-                await signal.WaitAsync(stoppingToken);
-                continue;
-            }
-
-            try
-            {
-                if (!await TranscribeAsync(next, stoppingToken))
+                if (speech.Readiness.Ready && Next() is { } next)
                 {
-                    givenUp.Add((next.VehicleId, next.Recording));
+                    await TryTranscribeAsync(next, stoppingToken);
+                }
+                else
+                {
+                    await signal.WaitAsync(stoppingToken);
                 }
             }
-            catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
-            {
-                return;
-            }
-            catch (SpeechUnavailableException problem)
-            {
-                LogUnavailable(problem.Message);
-                events.Publish(next.VehicleId, next.Inspection, new BenchEvent.Changed());
-                await signal.WaitAsync(stoppingToken);
-            }
-            catch (Exception problem)
-            {
-                // One note that cannot be written or read must not stop the program or the notes behind it. It stays
-                // in the queue of the next start; trying again at once would fail again.
-                LogGivenUp(problem, next.VehicleId, next.Recording);
-                givenUp.Add((next.VehicleId, next.Recording));
-            }
+        }
+        catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
+        {
+            // The program is ending.
+        }
+        finally
+        {
+            speech.BecameReady -= OnBecameReady;
         }
     }
 
-    /// <summary>Transcribes one recording; false when there is no such note after all.</summary>
-    private async Task<bool> TranscribeAsync(WaitingRecording waiting, CancellationToken stoppingToken)
+    private void OnBecameReady(object? sender, EventArgs e)
+    {
+        events.PublishToAll(new BenchEvent.Changed());
+        signal.Raise();
+    }
+
+    private async Task WarmUpAsync(CancellationToken stoppingToken)
+    {
+        try
+        {
+            await speech.WarmUpAsync(stoppingToken);
+        }
+        catch (SpeechUnavailableException problem)
+        {
+            TellUnavailable(problem);
+        }
+    }
+
+    private WaitingRecording? Next() =>
+        WaitingOrder.Next(garage.WaitingRecordings().Where(one => !_givenUp.Contains(one)), events.IsFollowed);
+
+    private async Task TryTranscribeAsync(WaitingRecording next, CancellationToken stoppingToken)
+    {
+        try
+        {
+            await running.RunAsync(
+                next.VehicleId, next.Recording, cancellationToken => TranscribeAsync(next, cancellationToken), stoppingToken);
+        }
+        catch (OperationCanceledException) when (!stoppingToken.IsCancellationRequested)
+        {
+            // Cancelled by somebody, which the journal says already.
+        }
+        catch (RecordingFailedException problem)
+        {
+            LogFailed(problem.Message, next.VehicleId, next.Recording);
+            SetAside(next, problem);
+        }
+        catch (SpeechUnavailableException problem)
+        {
+            TellUnavailable(problem);
+            await signal.WaitAsync(stoppingToken);
+        }
+        catch (Exception problem) when (problem is not OperationCanceledException)
+        {
+            // One note that cannot be written or read must not stop the program or the notes behind it.
+            LogGivenUp(problem, next.VehicleId, next.Recording);
+            SetAside(next, problem);
+        }
+    }
+
+    private async Task TranscribeAsync(WaitingRecording waiting, CancellationToken cancellationToken)
     {
         var inspection = garage.FindVehicle(waiting.VehicleId)?.Inspection(waiting.Inspection);
-        if (inspection?.FindVoiceNote(waiting.Recording) is not { } note)
+        if (inspection?.FindVoiceNote(waiting.Recording) is not { IsWaiting: true } note)
         {
-            return false;
+            // There is no such note after all, or it was cancelled a moment ago.
+            _givenUp.Add(waiting);
+            return;
         }
 
-        IReadOnlyList<EntryBody> bodies = Load(note.Recording.Media) switch
+        Append(waiting, Load(note.Recording.Media) switch
         {
-            WavResult.Ok recording => await HearAsync(waiting, note.Recording, inspection.How.Sheet, recording.Audio, stoppingToken),
+            WavResult.Ok recording => await HearAsync(waiting, note, inspection, recording.Audio, cancellationToken),
             WavResult.Refused refused => [new TranscriptFailed(waiting.Recording, refused.Message)],
             _ => [new TranscriptFailed(waiting.Recording, "The recording is not in the media folder.")],
-        };
-        garage.Append(waiting.VehicleId, JournalEntry.Program, _ => bodies);
-        events.Publish(waiting.VehicleId, waiting.Inspection, new BenchEvent.Changed());
-        return true;
+        });
     }
 
     private WavResult? Load(MediaFile media) =>
@@ -76,21 +121,59 @@ public sealed partial class TranscriptionWorker(
 
     private async Task<IReadOnlyList<EntryBody>> HearAsync(
         WaitingRecording waiting,
-        RecordingKept kept,
-        string sheetId,
+        VoiceNote note,
+        InspectionState inspection,
         PcmAudio audio,
-        CancellationToken stoppingToken)
+        CancellationToken cancellationToken)
     {
-        var progress = new Progress<double>(share => events.Publish(
-            waiting.VehicleId, waiting.Inspection, new BenchEvent.Progress(waiting.Recording, share)));
-        var transcript = await speech.TranscribeAsync(audio, progress, stoppingToken);
+        var transcript = await speech.TranscribeAsync(audio, new PageProgress(events, waiting), cancellationToken);
         var readiness = speech.Readiness;
-        return HeardEntries.Of(waiting.Recording, kept, sheetId, transcript, readiness.Model, readiness.ModelSha256 ?? "");
+        return HeardEntries.Of(
+            waiting.Recording, note.Recording, inspection.How.Sheet, transcript, readiness.Model, readiness.ModelSha256 ?? "");
+    }
+
+    /// <summary>Records what became of a note, unless somebody cancelled it meanwhile, and tells the pages.</summary>
+    private void Append(WaitingRecording waiting, IReadOnlyList<EntryBody> bodies)
+    {
+        garage.Append(waiting.VehicleId, JournalEntry.Program, now =>
+            now.Inspection(waiting.Inspection)?.FindVoiceNote(waiting.Recording) is { IsWaiting: true } ? bodies : []);
+        events.Publish(waiting.VehicleId, waiting.Inspection, new BenchEvent.Changed());
+    }
+
+    /// <summary>Takes a note out of the queue and says why on its page, where it can be asked for again.</summary>
+    private void SetAside(WaitingRecording waiting, Exception problem)
+    {
+        try
+        {
+            Append(waiting, [new TranscriptFailed(waiting.Recording, problem.Message)]);
+        }
+        catch (Exception noEntry)
+        {
+            // Nothing can be written: it stays in the queue of the next start. Trying again at once would fail again.
+            LogGivenUp(noEntry, waiting.VehicleId, waiting.Recording);
+            _givenUp.Add(waiting);
+        }
+    }
+
+    private void TellUnavailable(SpeechUnavailableException problem)
+    {
+        LogUnavailable(problem.Message);
+        events.PublishToAll(new BenchEvent.Changed());
     }
 
     [LoggerMessage(LogLevel.Warning, "Speech cannot be transcribed now: {Problem}")]
     private partial void LogUnavailable(string problem);
 
-    [LoggerMessage(LogLevel.Error, "Recording {Recording} of {Vehicle} was not transcribed; it is kept for the next start.")]
+    [LoggerMessage(LogLevel.Warning, "Recording {Recording} of {Vehicle} was set aside: {Problem}")]
+    private partial void LogFailed(string problem, string vehicle, long recording);
+
+    [LoggerMessage(LogLevel.Error, "Recording {Recording} of {Vehicle} was not transcribed; it is kept.")]
     private partial void LogGivenUp(Exception problem, string vehicle, long recording);
+
+    /// <summary>Tells the pages at once, so that progress cannot come after the end.</summary>
+    private sealed class PageProgress(BenchEvents events, WaitingRecording recording) : IProgress<double>
+    {
+        public void Report(double value) => events.Publish(
+            recording.VehicleId, recording.Inspection, new BenchEvent.Progress(recording.Recording, value));
+    }
 }

@@ -33,6 +33,8 @@ public static class EntryWords
             RecordingKept r => $"Voice note of {Seconds(r.Seconds)} kept",
             TranscriptMade t => t.SpeechFound ? $"Voice note {t.Recording} was read as: {t.Text}" : $"Voice note {t.Recording} holds no speech",
             TranscriptFailed t => $"Voice note {t.Recording} could not be read: {t.Problem}",
+            TranscriptCancelled t => $"Voice note {t.Recording} stays unread, as asked",
+            TranscriptAsked t => $"Voice note {t.Recording} is to be read after all",
             FindingsProposed f => $"Voice note {f.Recording} gave {Count(f.Findings.Count, "finding", "findings")}",
             FindingDropped f => $"Finding {f.Finding.Index + 1} of voice note {f.Finding.Recording} dropped",
             PhotoKept p => p.Check is null ? "Photo kept" : $"Photo kept: {Where(p.Check, p.Cylinder)}",

@@ -6,6 +6,17 @@ public interface ISpeechToText
     /// <summary>Whether it can transcribe, and if not, why and what to do.</summary>
     SpeechReadiness Readiness { get; }
 
+    /// <summary>Raised when it can transcribe after it could not. On any thread.</summary>
+    event EventHandler? BecameReady
+    {
+        add { }
+        remove { }
+    }
+
+    /// <summary>Loads the model ahead of the first recording, so that it is as quick as the next.</summary>
+    /// <exception cref="SpeechUnavailableException">The model or the native library is missing or corrupt.</exception>
+    Task WarmUpAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
     /// <summary>Transcribes one recording.</summary>
     /// <param name="audio">The recording; any length up to the longest, also empty or silent.</param>
     /// <param name="progress">Receives the share done, 0 to 1.</param>

@@ -54,8 +54,8 @@ public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDi
         }
     }
 
-    /// <summary>Loads the model ahead of the first recording and runs it once, over silence.</summary>
-    /// <exception cref="SpeechUnavailableException">The model or the native library is missing or corrupt.</exception>
+    /// <inheritdoc/>
+    /// <remarks>Runs it once, over silence.</remarks>
     public async Task WarmUpAsync(CancellationToken cancellationToken)
     {
         await _turn.WaitAsync(cancellationToken);

@@ -32,11 +32,21 @@ public sealed record TranscriptMade(
 /// <param name="At">Position of its first character in the text.</param>
 public sealed record TranscriptWord(string Text, double Start, double End, double Probability, int At);
 
-/// <summary>A recording could not be transcribed, and trying again will not help.</summary>
+/// <summary>A recording could not be transcribed; it is not tried again until somebody asks for it.</summary>
 /// <param name="Recording">Sequence of the recording's entry.</param>
 /// <param name="Problem">Why, in words.</param>
 [EntryKind("transcript-failed")]
 public sealed record TranscriptFailed(long Recording, string Problem) : EntryBody;
+
+/// <summary>Somebody does not want a recording transcribed; it stays a note to be played.</summary>
+/// <param name="Recording">Sequence of the recording's entry.</param>
+[EntryKind("transcript-cancelled")]
+public sealed record TranscriptCancelled(long Recording) : EntryBody;
+
+/// <summary>Somebody asks for the transcript of a recording that failed or was cancelled.</summary>
+/// <param name="Recording">Sequence of the recording's entry.</param>
+[EntryKind("transcript-asked")]
+public sealed record TranscriptAsked(long Recording) : EntryBody;
 
 /// <summary>What a transcript seems to say. Machine-made; nothing of it counts until confirmed.</summary>
 /// <param name="Recording">Sequence of the recording's entry.</param>

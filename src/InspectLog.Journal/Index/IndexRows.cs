@@ -23,5 +23,5 @@ public sealed record SearchHit(
 /// <param name="VehicleId">Vehicle.</param>
 /// <param name="Recording">Sequence of its entry.</param>
 /// <param name="Inspection">Its inspection.</param>
-/// <param name="Kept">When it was kept, UTC.</param>
+/// <param name="Kept">When it was kept or last asked for, UTC.</param>
 public sealed record WaitingRecording(string VehicleId, long Recording, long Inspection, DateTimeOffset Kept);

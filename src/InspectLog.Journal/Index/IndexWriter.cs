@@ -16,7 +16,7 @@ internal static class IndexWriter
         foreach (var entry in entries)
         {
             WriteText(index, state, entry);
-            WriteWaiting(index, state.Id, entry);
+            WriteWaiting(index, state, entry);
         }
 
         index.Vehicles.Upsert(new VehicleRow
@@ -50,27 +50,35 @@ internal static class IndexWriter
         }
     }
 
-    private static void WriteWaiting(IndexDatabase index, string vehicle, JournalEntry entry)
+    private static void WriteWaiting(IndexDatabase index, VehicleState state, JournalEntry entry)
     {
         switch (entry.Body)
         {
             case RecordingKept kept:
-                index.Waiting.Upsert(new WaitingRow
-                {
-                    Id = Key(vehicle, entry.Sequence),
-                    Vehicle = vehicle,
-                    Recording = entry.Sequence,
-                    Inspection = kept.Inspection,
-                    Kept = entry.Time.UtcDateTime,
-                });
+                Wait(entry.Sequence, kept.Inspection);
+                break;
+            case TranscriptAsked asked when InspectionOf(asked.Recording, state) is { } inspection:
+                Wait(asked.Recording, inspection);
                 break;
             case TranscriptMade made:
-                index.Waiting.Delete(Key(vehicle, made.Recording));
+                index.Waiting.Delete(Key(state.Id, made.Recording));
                 break;
             case TranscriptFailed failed:
-                index.Waiting.Delete(Key(vehicle, failed.Recording));
+                index.Waiting.Delete(Key(state.Id, failed.Recording));
+                break;
+            case TranscriptCancelled cancelled:
+                index.Waiting.Delete(Key(state.Id, cancelled.Recording));
                 break;
         }
+
+        void Wait(long recording, long inspection) => index.Waiting.Upsert(new WaitingRow
+        {
+            Id = Key(state.Id, recording),
+            Vehicle = state.Id,
+            Recording = recording,
+            Inspection = inspection,
+            Kept = entry.Time.UtcDateTime,
+        });
     }
 
     private static long? InspectionOf(EntryBody? body, VehicleState state) => body switch
@@ -81,10 +89,13 @@ internal static class IndexWriter
         ActionDone a => a.Inspection,
         CheckLeftOut c => c.Inspection,
         LooseEndOpened l => l.Inspection,
-        TranscriptMade t => state.Inspections.Find(i => i.FindVoiceNote(t.Recording) is not null)?.Number,
+        TranscriptMade t => InspectionOf(t.Recording, state),
         LooseEndWaived w => state.Inspections.Find(i => i.LooseEnds.Exists(end => end.Sequence == w.LooseEnd))?.Number,
         _ => null,
     };
+
+    private static long? InspectionOf(long recording, VehicleState state) =>
+        state.Inspections.Find(one => one.FindVoiceNote(recording) is not null)?.Number;
 
     private static string Key(string vehicle, long sequence) => $"{vehicle}:{sequence}";
 }

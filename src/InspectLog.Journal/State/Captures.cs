@@ -37,11 +37,17 @@ public sealed record VoiceNote : Capture
     /// <summary>Why it could not be transcribed; null otherwise.</summary>
     public string? Failure { get; internal init; }
 
+    /// <summary>Whether somebody does not want it transcribed.</summary>
+    public bool IsCancelled { get; internal init; }
+
     /// <summary>What it seems to say; null until its transcript was read.</summary>
     public ImmutableList<Proposal>? Proposals { get; private init; }
 
     /// <summary>Whether it is still to be transcribed.</summary>
-    public bool IsWaiting => Transcript is null && Failure is null;
+    public bool IsWaiting => Transcript is null && Failure is null && !IsCancelled;
+
+    /// <summary>Whether it has no transcript and none will be made unless somebody asks.</summary>
+    public bool IsSetAside => Transcript is null && !IsWaiting;
 
     internal static VoiceNote Kept(JournalEntry entry, RecordingKept recording) =>
         new(entry.Sequence, entry.LocalTime, recording);

@@ -69,8 +69,10 @@ public sealed record InspectionState
         RecordingKept kept when kept.Inspection == Number => Add(VoiceNote.Kept(entry, kept)),
         PhotoKept photo when photo.Inspection == Number => Add(new PhotoCapture(entry.Sequence, entry.LocalTime, photo)),
         NoteWritten note when note.Inspection == Number => Add(new TypedNote(entry.Sequence, entry.LocalTime, note)),
-        TranscriptMade made => ChangeNote(made.Recording, note => note with { Transcript = made, Failure = null }),
+        TranscriptMade made => ChangeNote(made.Recording, note => note with { Transcript = made, Failure = null, IsCancelled = false }),
         TranscriptFailed failed => ChangeNote(failed.Recording, note => note with { Failure = failed.Problem }),
+        TranscriptCancelled cancelled => ChangeNote(cancelled.Recording, note => note with { IsCancelled = true }),
+        TranscriptAsked asked => ChangeNote(asked.Recording, note => note with { Failure = null, IsCancelled = false }),
         FindingsProposed proposed => ChangeNote(proposed.Recording, note => note.Propose(proposed.Findings)),
         FindingDropped dropped => Settle(dropped.Finding, ProposalState.Dropped, null),
         ReadingDecided reading when reading.Inspection == Number =>

@@ -14,7 +14,7 @@ internal sealed record CommandRun(int ExitCode, string Out, string Error)
     {
         using var output = new StringWriter();
         using var error = new StringWriter();
-        var surroundings = new Surroundings(new StringReader(input), output, error, TimeProvider.System, _ => speech);
+        var surroundings = new Surroundings(new StringReader(input), output, error, TimeProvider.System, _ => speech, _ => speech);
         var exitCode = await CommandLine.RunAsync(arguments, surroundings);
         return new(exitCode, output.ToString(), error.ToString());
     }

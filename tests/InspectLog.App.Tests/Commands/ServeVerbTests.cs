@@ -20,7 +20,7 @@ public sealed partial class ServeVerbTests : IDisposable
         using var output = new LineSignal();
         var speech = new ScriptedSpeech { Problem = "The speech model is missing." };
         using var error = new StringWriter();
-        var surroundings = new Surroundings(TextReader.Null, output, error, TimeProvider.System, _ => speech);
+        var surroundings = new Surroundings(TextReader.Null, output, error, TimeProvider.System, _ => speech, _ => speech);
 
         var serving = CommandLine.RunAsync(["serve", "--data", _folder.FullName, "--port", "0"], surroundings, stop.Token);
         var line = await output.FirstLine.WaitAsync(TimeSpan.FromMinutes(1), TestContext.Current.CancellationToken);

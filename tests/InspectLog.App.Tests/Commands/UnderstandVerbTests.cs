@@ -47,7 +47,7 @@ public sealed class UnderstandVerbTests
     {
         using var output = new StringWriter();
         using var input = new AnsweredFirst(output, "Coil secondary 9.4 k", "Coil secondary 9.5 k");
-        var surroundings = new Surroundings(input, output, TextWriter.Null, TimeProvider.System, _ => new Web.ScriptedSpeech());
+        var surroundings = new Surroundings(input, output, TextWriter.Null, TimeProvider.System, _ => new Web.ScriptedSpeech(), _ => new Web.ScriptedSpeech());
 
         await CommandLine.RunAsync(Json, surroundings, TestContext.Current.CancellationToken);
 

@@ -8,9 +8,20 @@ namespace InspectLog.App.Tests.Web;
 public sealed partial class ScriptedSpeech(params string[] texts) : ISpeechToText
 {
     private readonly Queue<string> _texts = new(texts);
+    private readonly TaskCompletionSource _begun = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private readonly TaskCompletionSource _cancelled = new(TaskCreationOptions.RunContinuationsAsynchronously);
 
     /// <summary>Set to make speech unavailable.</summary>
     public string? Problem { get; set; }
+
+    /// <summary>Set to make recordings fail with this.</summary>
+    public string? Failure { get; set; }
+
+    /// <summary>Completes when the first transcription has begun.</summary>
+    public Task Begun => _begun.Task;
+
+    /// <summary>Completes when a transcription was cancelled.</summary>
+    public Task Cancelled => _cancelled.Task;
 
     /// <summary>Completed to let a transcription go on; null lets all go on.</summary>
     public TaskCompletionSource? Gate { get; init; }
@@ -20,9 +31,23 @@ public sealed partial class ScriptedSpeech(params string[] texts) : ISpeechToTex
     public async Task<Transcript> TranscribeAsync(
         PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken)
     {
+        _begun.TrySetResult();
+        if (Failure is { } failure)
+        {
+            throw new RecordingFailedException(failure);
+        }
+
         if (Gate is { } gate)
         {
-            await gate.Task.WaitAsync(cancellationToken);
+            try
+            {
+                await gate.Task.WaitAsync(cancellationToken);
+            }
+            catch (OperationCanceledException)
+            {
+                _cancelled.TrySetResult();
+                throw;
+            }
         }
 
         var text = _texts.Count > 0 ? _texts.Dequeue() : "";

@@ -287,6 +287,26 @@ public sealed class IndexTests : IDisposable
         Assert.Equal([recordings[1]], garage.WaitingRecordings().Select(waiting => waiting.Recording));
     }
 
+    [Fact]
+    public void Recording_that_is_cancelled_waits_no_more_and_waits_again_once_asked_for()
+    {
+        var clock = Some.Clock();
+        using var garage = Garage.Open(_folder.Path, clock);
+        var id = garage.AddVehicle(Some.Technician, Some.Vehicle());
+        var number = garage.StartInspection(id);
+        var recording = garage.Append(id, "Tess", _ => [new RecordingKept(number, Some.Recording, 1, null)]).NextSequence - 1;
+
+        garage.Append(id, "Tess", _ => [new TranscriptCancelled(recording)]);
+        Assert.Empty(garage.WaitingRecordings());
+
+        clock.Advance(TimeSpan.FromSeconds(5));
+        garage.Append(id, "Tess", _ => [new TranscriptAsked(recording)]);
+        WaitingRecording asked = new(id, recording, number, clock.GetUtcNow());
+        Assert.Equal(asked, Assert.Single(garage.WaitingRecordings()));
+        garage.RebuildIndex();
+        Assert.Equal(asked, Assert.Single(garage.WaitingRecordings()));
+    }
+
     [Theory]
     [InlineData("Plug no. 3: 0,7 mm", "plug no 3 0 7 mm")]
     [InlineData("ÅÉÎøØ ŁÓDŹ", "aeioo lodz")]

@@ -144,6 +144,21 @@ public sealed class VehicleStateTests
     }
 
     [Fact]
+    public void Voice_note_that_failed_or_was_cancelled_waits_again_once_asked_for()
+    {
+        VehicleState[] states =
+        [
+            .. Steps(new RecordingKept(2, Some.Recording, 1, null), new TranscriptCancelled(3), new TranscriptAsked(3),
+                new TranscriptFailed(3, "no model"), new TranscriptAsked(3), new TranscriptMade(3, "nine", [], true, "m", "")),
+        ];
+        var notes = states.Select(state => state.OpenInspection!.FindVoiceNote(3)!).ToArray();
+
+        Assert.Equal([true, false, true, false, true, false], notes.Select(note => note.IsWaiting));
+        Assert.Equal([false, true, false, true, false, false], notes.Select(note => note.IsSetAside));
+        Assert.Equal([null, null, null, "no model", null, null], notes.Select(note => note.Failure));
+    }
+
+    [Fact]
     public void Proposals_are_open_until_confirmed_or_dropped()
     {
         var state = Apply(

@@ -56,6 +56,8 @@ public static class Some
         new WearPartAdded("Spark plugs", new(24, 20000, "km"), new(new(2026, 3, 1), 80150, "km")),
         new WearPartFitted(28, new(new(2026, 11, 25), null, null)),
         new WearPartRetired(28),
+        new TranscriptCancelled(8),
+        new TranscriptAsked(8),
     ];
 
     /// <summary>25 November 2026, 10:30 in Greenwich, in a workshop one hour ahead.</summary>

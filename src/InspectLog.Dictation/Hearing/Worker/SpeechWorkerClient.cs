@@ -17,7 +17,7 @@ public sealed class SpeechWorkerClient(
     private volatile string? _problem;
     private bool _disposed;
 
-    /// <summary>Raised when a worker can transcribe after one could not. On any thread.</summary>
+    /// <inheritdoc/>
     public event EventHandler? BecameReady;
 
     /// <inheritdoc/>
@@ -37,10 +37,10 @@ public sealed class SpeechWorkerClient(
     /// <summary>Process id of the running worker; null when there is none.</summary>
     public int? WorkerId => _worker?.Id;
 
-    /// <summary>Starts the worker ahead of the first recording and waits until it has loaded the model.</summary>
-    /// <exception cref="SpeechUnavailableException">It cannot be started or cannot transcribe. Another is started after a
-    /// while, again and again, until one can.</exception>
-    public async Task StartAsync(CancellationToken cancellationToken)
+    /// <inheritdoc/>
+    /// <remarks>Starts the worker and waits until it has loaded the model. When it cannot be started or cannot
+    /// transcribe, another is started after a while, again and again, until one can.</remarks>
+    public async Task WarmUpAsync(CancellationToken cancellationToken)
     {
         await _turn.WaitAsync(cancellationToken);
         try
@@ -128,8 +128,7 @@ public sealed class SpeechWorkerClient(
             return running;
 
         await StopAsync();
-        var readiness = await StartedAsync();
-        if (readiness.Problem is { } problem)
+        if ((models.Check().Problem ?? (await StartedAsync()).Problem) is { } problem)
             throw await UnavailableAsync(problem);
 
         if (_problem is not null)
@@ -170,7 +169,7 @@ public sealed class SpeechWorkerClient(
     {
         try
         {
-            await StartAsync(CancellationToken.None);
+            await WarmUpAsync(CancellationToken.None);
         }
         catch (Exception e) when (e is SpeechUnavailableException or ObjectDisposedException)
         {

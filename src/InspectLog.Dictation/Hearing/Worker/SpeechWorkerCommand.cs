@@ -19,14 +19,25 @@ public sealed record SpeechWorkerCommand(string FileName, params IReadOnlyList<s
 }
 
 /// <summary>How patient the client is with its worker.</summary>
-/// <param name="Silence">The longest a worker may work without reporting progress before it is taken for stuck. A clip of
-/// 28 s is one step; on an old, busy laptop with every fallback it takes most of a minute.</param>
+/// <param name="Loading">How long a worker may take to start and to load its model.</param>
+/// <param name="Step">The longest a worker may work without reporting progress before it is taken for stuck, however
+/// short the recording.</param>
+/// <param name="StepPerSecond">So much longer for each second of the recording, up to the longest clip of it that is
+/// decoded at once. A clip of 28 s with every fallback takes most of a minute on an old, busy laptop.</param>
 /// <param name="AfterCancel">How long a worker may take to give a note up before it is stopped.</param>
 /// <param name="Attempts">How often one recording is tried, each with a new worker.</param>
 /// <param name="BetweenStarts">How long after a worker that cannot transcribe the next one is started.</param>
-public sealed record SpeechWorkerPatience(TimeSpan Silence, TimeSpan AfterCancel, int Attempts, TimeSpan BetweenStarts)
+public sealed record SpeechWorkerPatience(
+    TimeSpan Loading, TimeSpan Step, double StepPerSecond, TimeSpan AfterCancel, int Attempts, TimeSpan BetweenStarts)
 {
-    /// <summary>Two minutes, ten seconds, twice, half a minute.</summary>
+    private static readonly TimeSpan LongestClip = TimeSpan.FromSeconds((double)ClipCutter.LongestClip / PcmAudio.SampleRate);
+
+    /// <summary>Two minutes; half a minute and four seconds for each second; three seconds; three times; half a minute.</summary>
     public static SpeechWorkerPatience Usual { get; } =
-        new(TimeSpan.FromMinutes(2), TimeSpan.FromSeconds(10), 2, TimeSpan.FromSeconds(30));
+        new(TimeSpan.FromMinutes(2), TimeSpan.FromSeconds(30), 4, TimeSpan.FromSeconds(3), 3, TimeSpan.FromSeconds(30));
+
+    /// <summary>How long a worker may be silent over a recording.</summary>
+    /// <param name="recording">Length of the recording.</param>
+    public TimeSpan StepOf(TimeSpan recording) =>
+        Step + (StepPerSecond * (recording < LongestClip ? recording : LongestClip));
 }

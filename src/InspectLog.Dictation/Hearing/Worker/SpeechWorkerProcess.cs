@@ -46,12 +46,12 @@ internal sealed class SpeechWorkerProcess : IAsyncDisposable
 
     /// <summary>Waits until it has loaded its model, or failed to.</summary>
     /// <exception cref="WorkerStoppedException">The worker ended, got stuck, or talked nonsense.</exception>
-    public Task<WorkerFrame> GreetAsync() => AnswerAsync(null, null, CancellationToken.None);
+    public Task<WorkerFrame> GreetAsync() => AnswerAsync(null, _patience.Loading, null, CancellationToken.None);
 
     /// <summary>Sends a recording and waits for the answer.</summary>
     /// <exception cref="WorkerStoppedException">The worker ended, got stuck, or talked nonsense.</exception>
     public Task<WorkerFrame> AskAsync(PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken) =>
-        AnswerAsync(WorkerFrame.OfAudio(audio), progress, cancellationToken);
+        AnswerAsync(WorkerFrame.OfAudio(audio), _patience.StepOf(audio.Duration), progress, cancellationToken);
 
     /// <summary>Ends the worker: kindly, then firmly.</summary>
     public async ValueTask DisposeAsync()
@@ -72,10 +72,11 @@ internal sealed class SpeechWorkerProcess : IAsyncDisposable
         _writing.Dispose();
     }
 
-    private async Task<WorkerFrame> AnswerAsync(WorkerFrame? question, IProgress<double>? progress, CancellationToken cancellationToken)
+    private async Task<WorkerFrame> AnswerAsync(
+        WorkerFrame? question, TimeSpan longestSilence, IProgress<double>? progress, CancellationToken cancellationToken)
     {
         var givingUp = Task.CompletedTask;
-        using var watchdog = new CancellationTokenSource(_patience.Silence, _time);
+        using var watchdog = new CancellationTokenSource(longestSilence, _time);
         await using var stopping = watchdog.Token.Register(Kill);
         await using var cancelling = cancellationToken.Register(() => givingUp = GiveUpAsync(watchdog));
         _inTheMiddle = true;
@@ -93,7 +94,7 @@ internal sealed class SpeechWorkerProcess : IAsyncDisposable
 
                 progress?.Report(frame.Share);
                 if (!cancellationToken.IsCancellationRequested)
-                    watchdog.CancelAfter(_patience.Silence);
+                    watchdog.CancelAfter(longestSilence);
             }
         }
         catch (Exception e) when (e is IOException or InvalidDataException)

@@ -6,12 +6,16 @@ namespace InspectLog.Dictation.Hearing.Worker;
 /// <remarks>Nothing else may write to the stream out, so a worker must not print to its standard output.</remarks>
 public static class SpeechWorkerServer
 {
+    /// <summary>How long a decode may go on when the parent is gone. Native code hears a cancel only between its steps.</summary>
+    private static readonly TimeSpan TimeToStop = TimeSpan.FromSeconds(5);
+
     /// <summary>Serves Whisper over this process's standard input and output until the parent closes its end.</summary>
     /// <param name="models">The model files.</param>
     /// <param name="cancellationToken">Ends it early.</param>
     public static async Task RunWhisperAsync(SpeechModels models, CancellationToken cancellationToken)
     {
-        await using var speech = new WhisperSpeech(models);
+        // Not disposed: the process ends next, and a decode that hears no cancel would hold it up.
+        var speech = new WhisperSpeech(models);
         await using var fromParent = Console.OpenStandardInput();
         await using var toParent = Console.OpenStandardOutput();
         await RunAsync(fromParent, toParent, speech, cancellationToken);
@@ -32,7 +36,7 @@ public static class SpeechWorkerServer
         CancellationTokenSource? current = null;
         try
         {
-            await WarmUpAsync(speech, cancellationToken);
+            await TryWarmUpAsync(speech, cancellationToken);
             answers.Writer.TryWrite(WorkerFrame.OfJson(WorkerMessage.Readiness, speech.Readiness));
             while (await WorkerFrame.ReadAsync(fromParent, cancellationToken) is { } frame)
             {
@@ -48,17 +52,20 @@ public static class SpeechWorkerServer
                 await running;
                 current?.Dispose();
                 current = CancellationTokenSource.CreateLinkedTokenSource(ending.Token);
-                running = AnswerAsync(frame.ToAudio(), speech, answers.Writer, current.Token);
+                running = StartAnswer(frame.ToAudio(), current.Token);
             }
         }
         finally
         {
             await ending.CancelAsync();
-            await running;
-            current?.Dispose();
+            await Task.WhenAny(running, Task.Delay(TimeToStop, CancellationToken.None));
             answers.Writer.Complete();
             await writing;
         }
+
+        // On a thread of its own: this one is to hear of a cancel, or of the parent's end, whatever that one does.
+        Task StartAnswer(PcmAudio audio, CancellationToken cancel) =>
+            Task.Run(() => AnswerAsync(audio, speech, answers.Writer, cancel), CancellationToken.None);
     }
 
     private static async Task AnswerAsync(PcmAudio audio, ISpeechToText speech, ChannelWriter<WorkerFrame> answers, CancellationToken cancellationToken)
@@ -83,12 +90,11 @@ public static class SpeechWorkerServer
         }
     }
 
-    private static async Task WarmUpAsync(ISpeechToText speech, CancellationToken cancellationToken)
+    private static async Task TryWarmUpAsync(ISpeechToText speech, CancellationToken cancellationToken)
     {
         try
         {
-            if (speech is WhisperSpeech whisper)
-                await whisper.WarmUpAsync(cancellationToken);
+            await speech.WarmUpAsync(cancellationToken);
         }
         catch (SpeechUnavailableException)
         {

@@ -58,7 +58,7 @@ public sealed class SpeechWorkerClientTests : IDisposable
     {
         await using var client = TestWorker.Scripted("dies");
         var failed = await Assert.ThrowsAsync<RecordingFailedException>(() => client.TranscribeAsync(Samples(7), null, Stop));
-        Assert.Contains("stopped 2 times", failed.Message, StringComparison.Ordinal);
+        Assert.Contains("stopped 3 times", failed.Message, StringComparison.Ordinal);
         Assert.True(client.Readiness.Ready);
     }
 
@@ -66,7 +66,7 @@ public sealed class SpeechWorkerClientTests : IDisposable
     public async Task Worker_killed_while_it_has_nothing_to_do_is_replaced()
     {
         await using var client = TestWorker.Scripted();
-        await client.StartAsync(Stop);
+        await client.WarmUpAsync(Stop);
         using (var worker = Process.GetProcessById(client.WorkerId!.Value))
         {
             worker.Kill();
@@ -78,12 +78,35 @@ public sealed class SpeechWorkerClientTests : IDisposable
     }
 
     [Fact]
+    public void Patience_grows_with_the_recording_up_to_the_longest_clip() => Assert.Equal(
+        [30, 50, 142, 142],
+        new[] { 0, 5, 28, 600 }.Select(seconds => SpeechWorkerPatience.Usual.StepOf(TimeSpan.FromSeconds(seconds)).TotalSeconds));
+
+    [Fact]
+    public async Task Worker_that_decodes_without_end_does_not_outlive_its_parent()
+    {
+        var command = TestWorker.Command("scripted", "stuck");
+        using var worker = Process.Start(new ProcessStartInfo(command.FileName, command.Arguments) { RedirectStandardInput = true, RedirectStandardOutput = true })!;
+        await WorkerFrame.OfAudio(Samples(7)).WriteAsync(worker.StandardInput.BaseStream, Stop);
+        Assert.Equal(WorkerMessage.Readiness, (await WorkerFrame.ReadAsync(worker.StandardOutput.BaseStream, Stop))!.Value.Message);
+        Assert.Equal(WorkerMessage.Progress, (await WorkerFrame.ReadAsync(worker.StandardOutput.BaseStream, Stop))!.Value.Message);
+        worker.StandardInput.Close();
+        Assert.True(worker.WaitForExit(TimeSpan.FromSeconds(30)) || Killed(worker));
+
+        static bool Killed(Process worker)
+        {
+            worker.Kill();
+            return false;
+        }
+    }
+
+    [Fact]
     public async Task Worker_that_is_stuck_is_stopped_and_tried_once_more()
     {
         await using var client = TestWorker.Client(TestWorker.Command("scripted", "stuck"), TestWorker.Impatience);
         var failed = await Assert.ThrowsAsync<RecordingFailedException>(() => client.TranscribeAsync(Samples(7), null, Stop));
         Assert.Contains("no progress", failed.Message, StringComparison.Ordinal);
-        Assert.Equal(2, client.Started);
+        Assert.Equal(TestWorker.Impatience.Attempts, client.Started);
     }
 
     [Fact]
@@ -139,7 +162,7 @@ public sealed class SpeechWorkerClientTests : IDisposable
     public async Task Program_that_is_not_there_is_told()
     {
         await using var client = TestWorker.Client(new SpeechWorkerCommand(AFile));
-        var thrown = await Assert.ThrowsAsync<SpeechUnavailableException>(() => client.StartAsync(Stop));
+        var thrown = await Assert.ThrowsAsync<SpeechUnavailableException>(() => client.WarmUpAsync(Stop));
         Assert.Contains("cannot be started", thrown.Message, StringComparison.Ordinal);
         Assert.Equal(thrown.Message, client.Readiness.Problem);
     }
@@ -150,7 +173,7 @@ public sealed class SpeechWorkerClientTests : IDisposable
         await using var client = TestWorker.Scripted("not-ready", AFile);
         var ready = new TaskCompletionSource();
         client.BecameReady += (_, _) => ready.TrySetResult();
-        await Assert.ThrowsAsync<SpeechUnavailableException>(() => client.StartAsync(Stop));
+        await Assert.ThrowsAsync<SpeechUnavailableException>(() => client.WarmUpAsync(Stop));
         Assert.Equal("The library is missing.", client.Readiness.Problem);
 
         await File.WriteAllTextAsync(AFile, "put right", Stop);
@@ -165,7 +188,7 @@ public sealed class SpeechWorkerClientTests : IDisposable
         int worker;
         await using (var client = TestWorker.Scripted())
         {
-            await client.StartAsync(Stop);
+            await client.WarmUpAsync(Stop);
             worker = client.WorkerId!.Value;
         }
 

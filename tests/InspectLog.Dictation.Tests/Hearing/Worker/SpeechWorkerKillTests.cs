@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Hearing.Worker;
 
@@ -8,7 +9,9 @@ namespace InspectLog.Dictation.Tests.Hearing.Worker;
 [Collection(SpeechFixture.OneAtATime)]
 public sealed class SpeechWorkerKillTests(ITestOutputHelper output)
 {
-    private const int Kills = 50;
+    /// <summary>How often the worker is killed; more by hand: <c>INSPECTLOG_KILLS=50</c>.</summary>
+    private static readonly int Kills =
+        int.TryParse(Environment.GetEnvironmentVariable("INSPECTLOG_KILLS"), CultureInfo.InvariantCulture, out var kills) ? kills : 5;
 
     [Fact]
     public async Task Note_is_transcribed_in_the_end_however_often_the_worker_is_killed()

@@ -9,7 +9,7 @@ internal static class TestWorker
     public static SpeechWorkerPatience Patience { get; } = SpeechWorkerPatience.Usual with { BetweenStarts = TimeSpan.FromSeconds(0.5) };
 
     /// <summary>Long enough for a process to start on a busy machine, short enough to wait for.</summary>
-    public static SpeechWorkerPatience Impatience { get; } = Patience with { Silence = TimeSpan.FromSeconds(8), AfterCancel = TimeSpan.FromSeconds(0.5) };
+    public static SpeechWorkerPatience Impatience { get; } = Patience with { Loading = TimeSpan.FromSeconds(8), Step = TimeSpan.FromSeconds(4), AfterCancel = TimeSpan.FromSeconds(0.5) };
 
     public static SpeechWorkerCommand Command(params string[] arguments) =>
         new("dotnet", [Path.Combine(AppContext.BaseDirectory, "InspectLog.TestWorker.dll"), .. arguments]);

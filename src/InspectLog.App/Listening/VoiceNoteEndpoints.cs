@@ -1,0 +1,48 @@
+using InspectLog.App.Bench;
+using InspectLog.Journal.Entries;
+
+namespace InspectLog.App.Listening;
+
+/// <summary>Leaves a voice note unread, or has it read after all.</summary>
+public static class VoiceNoteEndpoints
+{
+    public static void MapVoiceNotes(this IEndpointRouteBuilder app)
+    {
+        var note = app.MapGroup(BenchEndpoints.Base + "/recordings/{recording:long}");
+        note.MapPost("/cancel", Cancel).WithName("cancel-transcript");
+        note.MapPost("/transcribe", Transcribe).WithName("ask-transcript");
+    }
+
+    private static IResult Cancel(
+        HttpContext context, BenchDesk desk, RunningTranscription running, string vehicle, long number, long recording)
+    {
+        if (desk.Find(vehicle, number) is not { } scene || scene.Inspection.FindVoiceNote(recording) is null)
+        {
+            return Results.NotFound();
+        }
+
+        // Recorded first: the worker looks once more before it starts, and again before it writes.
+        scene = desk.Record(scene, now =>
+            now.Inspection.FindVoiceNote(recording) is { IsWaiting: true } ? [new TranscriptCancelled(recording)] : []);
+        if (scene.Inspection.FindVoiceNote(recording) is { IsCancelled: true })
+        {
+            running.Cancel(vehicle, recording);
+        }
+
+        return desk.Show(context, scene);
+    }
+
+    private static IResult Transcribe(
+        HttpContext context, BenchDesk desk, TranscriptionSignal signal, string vehicle, long number, long recording)
+    {
+        if (desk.Find(vehicle, number) is not { } scene || scene.Inspection.FindVoiceNote(recording) is null)
+        {
+            return Results.NotFound();
+        }
+
+        scene = desk.Record(scene, now =>
+            now.Inspection.FindVoiceNote(recording) is { IsSetAside: true } ? [new TranscriptAsked(recording)] : []);
+        signal.Raise();
+        return desk.Show(context, scene);
+    }
+}
