@@ -37,6 +37,13 @@ public static class Links
     /// <summary>The wear parts on the vehicle's page.</summary>
     public static string WearParts(string vehicleId) => $"{Vehicle(vehicleId)}#parts";
 
+    /// <summary>The trend of a check at a place, by date or by odometer.</summary>
+    public static string Trend(string vehicleId, string checkId, string axis, int? cylinder) =>
+        $"/vehicles/{vehicleId}/trends/{Uri.EscapeDataString(checkId)}?by={axis}" + (cylinder is null ? "" : $"&place={Place(cylinder)}");
+
+    /// <summary>A place as addresses name it; empty for a check done once.</summary>
+    public static string Place(int? cylinder) => cylinder?.ToString(CultureInfo.InvariantCulture) ?? "";
+
     public static string NewWearPart(string vehicleId) => $"/vehicles/{vehicleId}/parts/new";
 
     public static string WearPart(string vehicleId, long part) =>

@@ -1,5 +1,6 @@
 using InspectLog.App.Bench;
 using InspectLog.App.Media;
+using InspectLog.App.Ui;
 using InspectLog.Checks;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
@@ -71,6 +72,12 @@ internal sealed class StoryPlayer(DemoFiles files, Garage garage, StoryClock clo
         LooseEndStep end => [LooseEnd(end, now)],
         TieStep tie => [new LooseEndTied(now.Inspection.OpenLooseEnds.First(end => end.What.Disturbance == tie.Disturbance).Sequence)],
         LeaveOutStep left => [new CheckLeftOut(now.Inspection.Number, left.Check, left.Reason)],
+        WatchStep watch => [new WearPartAdded(
+            watch.Name,
+            new(watch.Months, watch.Distance, watch.Distance is null ? null : now.Inspection.How.OdometerUnit),
+            Fitting(now, watch.DaysEarlier, watch.Odometer))],
+        FitStep fit => [new WearPartFitted(
+            now.Vehicle.WearParts.First(part => part.Name == fit.Name).Number, Fitting(now, fit.DaysEarlier, fit.Odometer))],
         CloseStep => [new InspectionClosed(now.Inspection.Number)],
         _ => throw new InvalidDataException($"The player does not know how to play {what}."),
     };
@@ -98,6 +105,9 @@ internal sealed class StoryPlayer(DemoFiles files, Garage garage, StoryClock clo
         return ReadingRecords.Decide(
             now.Inspection.Number, new GivenReading(Check(now, gauge.Check), gauge.Cylinder, [], bracket, given, null, []));
     }
+
+    private static Fitting Fitting(BenchScene now, int daysEarlier, double odometer) => new(
+        Times.DayOf(now.Inspection.Started.AddDays(-daysEarlier)), odometer, now.Inspection.How.OdometerUnit);
 
     private static LooseEndOpened LooseEnd(LooseEndStep end, BenchScene now)
     {

@@ -13,6 +13,8 @@ namespace InspectLog.App.Demo;
 /// <param name="LooseEnd">Something was left undone that no record opens by itself.</param>
 /// <param name="Tie">A loose end was put right.</param>
 /// <param name="LeaveOut">A check was left out.</param>
+/// <param name="Watch">A part that wears was put on the list.</param>
+/// <param name="Fit">A new one of a part on the list was fitted.</param>
 /// <param name="Close">The inspection was closed.</param>
 public sealed record StoryStep(
     TimeSpan After,
@@ -26,11 +28,13 @@ public sealed record StoryStep(
     LooseEndStep? LooseEnd = null,
     TieStep? Tie = null,
     LeaveOutStep? LeaveOut = null,
+    WatchStep? Watch = null,
+    FitStep? Fit = null,
     CloseStep? Close = null)
 {
     /// <summary>What happened.</summary>
     /// <exception cref="InvalidOperationException">The step says nothing, or several things.</exception>
-    public object What => new object?[] { Say, Measure, Gauge, See, Do, Photo, Note, LooseEnd, Tie, LeaveOut, Close }
+    public object What => new object?[] { Say, Measure, Gauge, See, Do, Photo, Note, LooseEnd, Tie, LeaveOut, Watch, Fit, Close }
         .OfType<object>()
         .ToArray() is [var only]
             ? only
@@ -103,6 +107,21 @@ public sealed record TieStep(string Disturbance);
 /// <param name="Check">Check id.</param>
 /// <param name="Reason">Why.</param>
 public sealed record LeaveOutStep(string Check, string Reason);
+
+/// <summary>A part that wears was put on the list.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="Months">Months it lasts; null where time does not matter.</param>
+/// <param name="Distance">Distance it lasts, in the unit of the inspection's odometer; null where it does not
+/// matter.</param>
+/// <param name="DaysEarlier">Days before the inspection that it was fitted.</param>
+/// <param name="Odometer">Odometer when it was fitted.</param>
+public sealed record WatchStep(string Name, int? Months, double? Distance, int DaysEarlier, double Odometer);
+
+/// <summary>A new one of a part on the list was fitted.</summary>
+/// <param name="Name">The part.</param>
+/// <param name="DaysEarlier">Days before the inspection that it was fitted.</param>
+/// <param name="Odometer">Odometer when it was fitted.</param>
+public sealed record FitStep(string Name, int DaysEarlier, double Odometer);
 
 /// <summary>The inspection was closed.</summary>
 public sealed record CloseStep;

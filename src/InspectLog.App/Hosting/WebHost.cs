@@ -8,6 +8,7 @@ using InspectLog.App.Listening;
 using InspectLog.App.Media;
 using InspectLog.App.Reports;
 using InspectLog.App.Sheets;
+using InspectLog.App.Trends;
 using InspectLog.App.Vehicles;
 using InspectLog.App.Wear;
 using InspectLog.App.Workings;
@@ -93,6 +94,7 @@ public static class WebHost
         app.MapVehicles();
         app.MapLimits();
         app.MapWearParts();
+        app.MapTrends();
         app.MapBench();
         app.MapCaptures();
         app.MapVoiceNotes();

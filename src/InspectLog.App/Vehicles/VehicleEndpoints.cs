@@ -42,10 +42,10 @@ public static class VehicleEndpoints
         return Results.Redirect(Links.Vehicle(id));
     }
 
-    private static IResult Show(HttpContext context, Garage garage, TimeProvider time, string vehicle) =>
+    private static IResult Show(HttpContext context, Garage garage, TimeProvider time, string vehicle, string? by) =>
         garage.FindVehicle(vehicle) is { } state
             ? Page.Of<VehiclePage, VehicleView>(
-                VehicleViewBuilder.Build(state, Times.DayOf(time.GetLocalNow()), Technician.Of(context), null, garage.Problems))
+                VehicleViewBuilder.Build(state, time.GetLocalNow(), by, Technician.Of(context), null, garage.Problems))
             : Results.NotFound();
 
     private static IResult DescribeForm(Garage garage, string vehicle) =>
@@ -118,7 +118,7 @@ public static class VehicleEndpoints
         if (!form.IsValid)
         {
             return Page.Of<VehiclePage, VehicleView>(
-                VehicleViewBuilder.Build(state, Times.DayOf(time.GetLocalNow()), technician, form.Refused("start"), garage.Problems),
+                VehicleViewBuilder.Build(state, time.GetLocalNow(), null, technician, form.Refused("start"), garage.Problems),
                 StatusCodes.Status422UnprocessableEntity);
         }
 

@@ -1,5 +1,7 @@
 using InspectLog.App.Bench;
 using InspectLog.App.Forms;
+using InspectLog.App.Trends;
+using InspectLog.App.Ui;
 using InspectLog.App.Wear;
 using InspectLog.Checks;
 using InspectLog.Journal;
@@ -11,10 +13,16 @@ namespace InspectLog.App.Vehicles;
 public static class VehicleViewBuilder
 {
     public static VehicleView Build(
-        VehicleState vehicle, DateOnly today, string technician, RefusedForm? form, IReadOnlyList<GarageProblem> problems) => new(
+        VehicleState vehicle,
+        DateTimeOffset now,
+        string? by,
+        string technician,
+        RefusedForm? form,
+        IReadOnlyList<GarageProblem> problems) => new(
         vehicle,
-        Attention.Of(vehicle, today),
-        WearLine.Of(vehicle, today),
+        Attention.Of(vehicle, Times.DayOf(now)),
+        WearLine.Of(vehicle, Times.DayOf(now)),
+        TrendsView.Of(vehicle, by, now),
         [.. vehicle.Inspections.Reverse().Select(inspection => Summary(vehicle, inspection))],
         BuiltInSheets.All,
         technician,

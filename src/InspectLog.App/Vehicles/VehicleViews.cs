@@ -1,4 +1,5 @@
 using InspectLog.App.Forms;
+using InspectLog.App.Trends;
 using InspectLog.App.Wear;
 using InspectLog.Checks;
 using InspectLog.Journal;
@@ -12,6 +13,7 @@ namespace InspectLog.App.Vehicles;
 /// <param name="Vehicle">The vehicle.</param>
 /// <param name="Attention">What needs attention, each a short sentence.</param>
 /// <param name="WearParts">Parts that wear, due ones first.</param>
+/// <param name="Trends">How its readings went over the inspections.</param>
 /// <param name="Inspections">Its inspections, newest first.</param>
 /// <param name="Sheets">Sheets an inspection can be started on.</param>
 /// <param name="Technician">The name proposed for who inspects.</param>
@@ -21,6 +23,7 @@ public sealed record VehicleView(
     VehicleState Vehicle,
     IReadOnlyList<string> Attention,
     IReadOnlyList<WearLine> WearParts,
+    TrendsView Trends,
     IReadOnlyList<InspectionSummary> Inspections,
     IReadOnlyList<CheckSheet> Sheets,
     string Technician,

@@ -41,6 +41,10 @@ internal static class Written
     public static ActionDone Done(string check, string action, int? cylinder = null) =>
         new(Inspection, check, cylinder, action, null);
 
-    private static JournalEntry Entry(EntryBody body, int index) => new(
-        index + 1, new DateTimeOffset(2026, 3, 4, 9, 0, index, TimeSpan.Zero), TimeSpan.Zero, "Tess Okafor", body, "", 1, "", "");
+    /// <summary>An entry as a journal would have it, without its hashes.</summary>
+    public static JournalEntry Entry(long sequence, DateTimeOffset time, EntryBody body) =>
+        new(sequence, time, TimeSpan.Zero, "Tess Okafor", body, "", 1, "", "");
+
+    private static JournalEntry Entry(EntryBody body, int index) =>
+        Entry(index + 1, new DateTimeOffset(2026, 3, 4, 9, 0, index, TimeSpan.Zero), body);
 }
