@@ -28,6 +28,11 @@ public static class Links
     public static string Working(string vehicleId, long number, string kind) =>
         $"{Inspection(vehicleId, number)}/workings/{kind}";
 
+    /// <summary>A working opened from a check, which it then begins with where it has several to choose from.</summary>
+    public static string Working(string vehicleId, long number, Workings.WorkingKind kind, Checks.Check check) =>
+        Working(vehicleId, number, kind.Id)
+        + (kind == Workings.SpreadWorking.Kind ? $"?check={Uri.EscapeDataString(check.Title)}" : "");
+
     public static string Journal(string vehicleId) => $"/vehicles/{vehicleId}/journal";
 
     public static string Describe(string vehicleId) => $"/vehicles/{vehicleId}/describe";
@@ -50,6 +55,9 @@ public static class Links
         string.Create(CultureInfo.InvariantCulture, $"/vehicles/{vehicleId}/parts/{part}");
 
     public static string Sheet(string id) => $"/sheets/{id}";
+
+    /// <summary>How readings are decided by a sheet.</summary>
+    public static string SheetRule(string id) => $"{Sheet(id)}#rule";
 
     public static string Media(string sha256) => $"/media/{sha256}";
 

@@ -64,7 +64,12 @@ public sealed record Measurand(
     double? Nominal,
     string LimitSource,
     PlausibleSpan Plausible,
-    bool Gauge);
+    bool Gauge)
+{
+    /// <summary>Whether it is the resistance of a copper winding, which goes with temperature and is compared at
+    /// 20 °C.</summary>
+    public bool IsCopperWinding { get; init; }
+}
 
 /// <summary>A condition word of a check and what it means for the check.</summary>
 /// <param name="Id">The word used in records: <c>burnt</c>, <c>open circuit</c>.</param>

@@ -1,3 +1,5 @@
+using InspectLog.Measuring;
+
 namespace InspectLog.Checks;
 
 /// <summary>An ordered, versioned list of checks, read from a JSON data file. An inspection pins the version and the
@@ -18,6 +20,10 @@ public sealed record CheckSheet(
     IReadOnlyList<Check> Checks,
     string Sha256)
 {
+    /// <summary>The rule that decides readings; the non-binary rule where the file names none. An inspection pins
+    /// it.</summary>
+    public DecisionRule Rule { get; init; } = DecisionRule.NonBinary;
+
     /// <summary>The check with this id, or null.</summary>
     public Check? Find(string checkId) => Checks.FirstOrDefault(check => check.Id == checkId);
 }

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text.Json;
 using InspectLog.Checks.Sheets;
+using InspectLog.Measuring;
 
 namespace InspectLog.Checks;
 
@@ -19,7 +20,7 @@ public static class CheckSheetFile
     {
         using var document = ParseJson(file);
         var sheet = new SheetNode(document.RootElement, "")
-            .Object("id", "version", "title", "cylinders", "notice", "checks");
+            .Object("id", "version", "title", "cylinders", "notice", "decisionRule", "checks");
         return new CheckSheet(
             CheckReader.Id(sheet["id"]),
             sheet["version"].Whole(1, 1_000_000),
@@ -27,7 +28,10 @@ public static class CheckSheetFile
             sheet["cylinders"].Whole(1, 16),
             sheet["notice"].Text(),
             ReadChecks(sheet["checks"]),
-            Convert.ToHexStringLower(SHA256.HashData(file.Span)));
+            Convert.ToHexStringLower(SHA256.HashData(file.Span)))
+        {
+            Rule = sheet.Optional("decisionRule") is { } rule ? ReadRule(rule) : DecisionRule.NonBinary,
+        };
     }
 
     private static JsonDocument ParseJson(ReadOnlyMemory<byte> file)
@@ -42,6 +46,11 @@ public static class CheckSheetFile
             throw new CheckSheetFormatException("", $"The file is not sound JSON. {e.Message}", e);
         }
     }
+
+    private static DecisionRule ReadRule(SheetNode node) => DecisionRule.Find(node.Text())
+        ?? throw node.Wrong(
+            $"'{node.Text()}' is no decision rule. Write non-binary, simple, 'guard band 0.83' (times the expanded "
+            + "uncertainty, above 0 and up to 5) or 'risk 0.05' (above 0 and up to 0.5).");
 
     private static IReadOnlyList<Check> ReadChecks(SheetNode node)
     {

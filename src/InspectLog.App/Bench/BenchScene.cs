@@ -7,7 +7,7 @@ namespace InspectLog.App.Bench;
 /// <summary>An inspection with its vehicle and sheet, as they stand at one moment.</summary>
 /// <param name="Vehicle">The vehicle.</param>
 /// <param name="Inspection">The inspection.</param>
-/// <param name="Sheet">Its sheet, with the vehicle's own limits in place.</param>
+/// <param name="Sheet">Its sheet, with the vehicle's own limits and the inspection's rule in place.</param>
 public sealed record BenchScene(VehicleState Vehicle, InspectionState Inspection, CheckSheet Sheet)
 {
     /// <summary>The scene of an inspection; null when there is no such vehicle, inspection or sheet.</summary>
@@ -18,6 +18,6 @@ public sealed record BenchScene(VehicleState Vehicle, InspectionState Inspection
     /// known.</summary>
     public static BenchScene? Of(VehicleState vehicle, long number) =>
         vehicle.Inspection(number) is { } inspection && BuiltInSheets.Find(inspection.How.Sheet) is { } sheet
-            ? new BenchScene(vehicle, inspection, LimitsFor.Vehicle(vehicle, sheet))
+            ? new BenchScene(vehicle, inspection, LimitsFor.Vehicle(vehicle, sheet) with { Rule = RuleWords.Of(inspection) })
             : null;
 }

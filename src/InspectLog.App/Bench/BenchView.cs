@@ -116,6 +116,12 @@ public sealed record ProposalCard(
 /// <param name="Cylinder">Place it was typed for.</param>
 /// <param name="Typed">The text as typed.</param>
 /// <param name="Instrument">Id of the instrument chosen; null for none.</param>
+/// <param name="Conditions">The fields of <see cref="ReadingConditions"/> as typed, to be sent again with the answer.</param>
 /// <param name="Ambiguity">The question and its choices.</param>
 public sealed record NumberQuestion(
-    string Check, int? Cylinder, string Typed, string? Instrument, TypedNumber.Ambiguous Ambiguity);
+    string Check,
+    int? Cylinder,
+    string Typed,
+    string? Instrument,
+    IReadOnlyList<(string Name, string Text)> Conditions,
+    TypedNumber.Ambiguous Ambiguity);

@@ -58,7 +58,7 @@ public static class BenchViewBuilder
             check,
             sheet.Checks.ToList().IndexOf(check) + 1,
             progress[check.Id],
-            LimitsFor.Check(check),
+            LimitsFor.Check(check, sheet.Rule),
             vehicle.Limits.ContainsKey(check.Id),
             place,
             Previous(vehicle, inspection, check, place.Cylinder),

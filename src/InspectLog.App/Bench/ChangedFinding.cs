@@ -55,6 +55,7 @@ public static class ChangedFinding
             IReadOnlyList<double> numbers, Measuring.Bracket? bracket, Measuring.Instrument? instrument) =>
             ReadingRecords.Decide(
                 scene.Inspection.Number,
+                scene.Sheet.Rule,
                 new GivenReading(
                     place.Check, place.Cylinder, numbers, bracket, card.First.Finding.Words, instrument, from));
     }

@@ -19,7 +19,7 @@ public static class Confirming
             return [];
         }
 
-        var record = Record(inspection, workshop, card, check);
+        var record = Record(inspection, sheet.Rule, workshop, card, check);
         return [record, .. LooseEndRules.Following(inspection, sheet, record)];
     }
 
@@ -45,13 +45,13 @@ public static class Confirming
     }
 
     private static EntryBody Record(
-        InspectionState inspection, WorkshopState workshop, ProposalCard card, Check check)
+        InspectionState inspection, DecisionRule rule, WorkshopState workshop, ProposalCard card, Check check)
     {
         var finding = card.First.Finding;
         return finding.Kind switch
         {
             "reading" => ReadingRecords.Decide(
-                inspection.Number, Given(card.Proposals, check, workshop, LastUsed(inspection, check))),
+                inspection.Number, rule, Given(card.Proposals, check, workshop, LastUsed(inspection, check))),
             "observation" => new ObservationMade(
                 inspection.Number, check.Id, finding.Cylinder, finding.Condition!, finding.Negated, card.First.Reference),
             _ => new ActionDone(inspection.Number, check.Id, finding.Cylinder, finding.Action!, card.First.Reference),

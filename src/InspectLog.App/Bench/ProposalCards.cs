@@ -55,7 +55,7 @@ public static class ProposalCards
         var title = check is null ? finding.Check
             : check.PerCylinder && finding.Cylinder is not null ? $"{check.ShortTitle}, {Standings.NameOf(check, finding.Cylinder).ToLowerInvariant()}"
             : check.ShortTitle;
-        return new ProposalCard(group, check, title, Words(group, check), Preview(group, check, workshop));
+        return new ProposalCard(group, check, title, Words(group, check), Preview(group, check, workshop, sheet.Rule));
     }
 
     private static string Words(IReadOnlyList<Proposal> group, Check? check)
@@ -75,8 +75,9 @@ public static class ProposalCards
         ? Printed.Value(value, measurand.DisplayUnit)
         : value.ToString(CultureInfo.InvariantCulture);
 
-    private static Conformity? Preview(IReadOnlyList<Proposal> group, Check? check, WorkshopState workshop) =>
+    private static Conformity? Preview(
+        IReadOnlyList<Proposal> group, Check? check, WorkshopState workshop, DecisionRule rule) =>
         check is { Measurand: not null } && group[0].Finding.Kind == "reading"
-            ? ReadingRecords.Decide(0, Confirming.Given(group, check, workshop, null)).Conformity
+            ? ReadingRecords.Decide(0, rule, Confirming.Given(group, check, workshop, null)).Conformity
             : null;
 }

@@ -38,10 +38,11 @@ public static class RecordEndpoints
 
         var instrument = InstrumentChoice.For(measurand, desk.Garage.Workshop, form.Text("instrument"))[0];
         var values = ReadingFields.Values(form, measurand, out var ambiguity);
-        if (ambiguity is not null)
+        var conditions = ReadingConditions.Read(form, measurand, values);
+        if (ambiguity is not null && form.IsValid)
         {
             var question = new NumberQuestion(
-                place.Check.Id, place.Cylinder, form.Text("value"), instrument.Id, ambiguity);
+                place.Check.Id, place.Cylinder, form.Text("value"), instrument.Id, ReadingConditions.Typed(form), ambiguity);
             return desk.Show(context, scene, question: question);
         }
 
@@ -52,7 +53,7 @@ public static class RecordEndpoints
 
         var asGiven = $"{form.Text("value")} {form.Text("unit")}".Trim();
         var given = new GivenReading(place.Check, place.Cylinder, values, null, asGiven, instrument, []);
-        return desk.Show(context, desk.Record(scene, ReadingRecords.Decide(number, given)), at: At(place));
+        return Decided(context, desk, scene, form, "reading", conditions.Of(given), At(place));
     }
 
     private static async Task<IResult> GaugeBracket(HttpContext context, BenchDesk desk, string vehicle, long number)
@@ -77,7 +78,25 @@ public static class RecordEndpoints
 
         var asGiven = $"{form.Text("goes")} goes, {form.Text("stops")} stops {form.Text("unit")}".Trim();
         var given = new GivenReading(place.Check, place.Cylinder, [], bracket, asGiven, null, []);
-        return desk.Show(context, desk.Record(scene, ReadingRecords.Decide(number, given)), at: At(place));
+        return Decided(context, desk, scene, form, "bracket", given, At(place));
+    }
+
+    /// <summary>Decides and records a reading; one that cannot be used is refused with the reason.</summary>
+    private static IResult Decided(
+        HttpContext context, BenchDesk desk, BenchScene scene, PostedForm form, string name, GivenReading given, BenchFocus at)
+    {
+        ReadingDecided decided;
+        try
+        {
+            decided = ReadingRecords.Decide(scene.Inspection.Number, scene.Sheet.Rule, given);
+        }
+        catch (ArgumentException problem)
+        {
+            form.Refuse(given.Bracket is null ? "value" : "stops", problem.Message);
+            return desk.Show(context, scene, form.Refused(name));
+        }
+
+        return desk.Show(context, desk.Record(scene, decided), at: at);
     }
 
     /// <summary>A reading is shown at its place as soon as it is decided, whichever place was in front.</summary>

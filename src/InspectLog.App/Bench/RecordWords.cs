@@ -50,33 +50,32 @@ public static class RecordWords
     public static string Preview(Conformity conformity) =>
         $"Would be: {conformity.Decision.Words()}, {Printed.Chance(conformity.ProbabilityOfConformity)} that it is within its limits.";
 
-    /// <summary>What would make a doubtful reading clear, best first, two at most: "Take 6 readings in all: ± 0.15 Ω would
-    /// come down to ± 0.08 Ω." Empty where the decision is clear or nothing helps.</summary>
-    public static IReadOnlyList<string> Advice(ReadingDecided reading, Check check)
-    {
-        if (reading is not { Conformity: { Decision: Decision.ConditionalPass or Decision.ConditionalFail } conformity, Limits: { } limits })
-        {
-            return [];
-        }
-
-        var unit = UnitOf(reading, check);
-        string Spread(double expanded) => $"±\u00a0{Printed.UncertainNumbers(0, expanded, unit).Spread}\u00a0{unit.Symbol}";
-        var now = Spread(conformity.ExpandedUncertainty);
-        return [.. Measuring.Advice.For(reading.Reading, LimitsOf(limits), reading.Instrument).Improvements.Take(2)
-            .Select(one => $"{char.ToUpperInvariant(one.Action[0])}{one.Action[1..]}: {now} would come down to {Spread(one.ExpandedUncertainty)}.")];
-    }
-
     /// <summary>What was seen: "chafed", "not chafed".</summary>
     public static string Seen(ObservationMade seen) => seen.Negated ? $"not {seen.Condition}" : seen.Condition;
 
-    /// <summary>The mean of the repeats, or the middle of the bracket; base unit.</summary>
-    public static double BestEstimate(ReadingDecided reading) => reading switch
+    /// <summary>The best estimate of a reading, base unit: the mean of its repeats, corrected as it says, or the middle of
+    /// the bracket.</summary>
+    public static double BestEstimate(ReadingDecided reading) =>
+        reading.Conformity?.Value ?? Estimate.Of(reading.Reading).Value;
+
+    /// <summary>What was corrected between reading and result, in a sentence: "As read 8.62 kΩ at 60 °C ± 5 °C; referred
+    /// to 20 °C."; null where nothing was.</summary>
+    public static string? Correction(ReadingDecided reading, Check check)
     {
-        { Conformity: { } conformity } => conformity.Value,
-        { Reading: DisplayedReading displayed } => displayed.Values.Average(),
-        { Reading: Bracket bracket } => (bracket.Goes + bracket.Stops) / 2,
-        _ => throw new ArgumentOutOfRangeException(nameof(reading)),
-    };
+        if (reading.Reading is not DisplayedReading { Values: var values } displayed
+            || displayed is { Leads: null, Winding: null })
+        {
+            return null;
+        }
+
+        var unit = UnitOf(reading, check);
+        var asRead = $"As read {Printed.Value(Sample.Of(values).Mean, unit)}";
+        var leads = displayed.Leads is { } own ? $", less {Printed.Value(Sample.Of(own.Values).Mean, Units.Ohm)} for the test leads" : "";
+        var winding = displayed.Winding is { } at
+            ? $", at {Printed.Value(at.At, Units.Celsius)} ± {Printed.Value(at.HalfWidth, Units.Celsius)}; referred to {Printed.Value(at.To, Units.Celsius)} as copper"
+            : "";
+        return $"{asRead}{leads}{winding}.";
+    }
 
     /// <summary>What a reading by itself says of its place.</summary>
     public static PlaceOutcome OutcomeOf(ReadingDecided reading) => reading.Conformity?.Decision switch
@@ -98,6 +97,6 @@ public static class RecordWords
     private static Limits LimitsOf(LimitsInForce limits) => Limits.Of(limits.Lower, limits.Upper);
 
     /// <summary>A check that is no longer measured in this version of the sheet falls back on the instrument's kind.</summary>
-    private static Unit UnitOf(ReadingDecided reading, Check check) =>
+    internal static Unit UnitOf(ReadingDecided reading, Check check) =>
         check.Measurand?.DisplayUnit ?? Units.BaseOf(reading.Instrument?.Kind ?? QuantityKind.Length);
 }

@@ -46,7 +46,10 @@ internal sealed class StoryPlayer(DemoFiles files, Garage garage, StoryClock clo
         clock.Now = start;
         var sheet = BuiltInSheets.Find(inspection.Sheet) ?? throw new InvalidDataException($"The story names no sheet: {inspection.Sheet}");
         var begun = new InspectionStarted(
-            sheet.Id, sheet.Version, sheet.Sha256, inspection.Technician, inspection.Odometer, inspection.OdometerUnit);
+            sheet.Id, sheet.Version, sheet.Sha256, inspection.Technician, inspection.Odometer, inspection.OdometerUnit)
+        {
+            Rule = sheet.Rule.Id,
+        };
         var number = garage.Append(vehicleId, inspection.Technician, _ => [begun]).OpenInspection!.Number;
 
         foreach (var step in inspection.Steps)
@@ -95,6 +98,7 @@ internal sealed class StoryPlayer(DemoFiles files, Garage garage, StoryClock clo
         var values = measure.Values.Select(value => InBase(value, measure.Unit)!.Value).ToList();
         return ReadingRecords.Decide(
             now.Inspection.Number,
+            now.Sheet.Rule,
             new GivenReading(Check(now, measure.Check), measure.Cylinder, values, null, $"{string.Join("; ", measure.Values)} {measure.Unit}", instrument, []));
     }
 
@@ -103,7 +107,7 @@ internal sealed class StoryPlayer(DemoFiles files, Garage garage, StoryClock clo
         var bracket = new Bracket(InBase(gauge.Goes, gauge.Unit)!.Value, InBase(gauge.Stops, gauge.Unit)!.Value);
         var given = $"{gauge.Goes} goes, {gauge.Stops} stops {gauge.Unit}";
         return ReadingRecords.Decide(
-            now.Inspection.Number, new GivenReading(Check(now, gauge.Check), gauge.Cylinder, [], bracket, given, null, []));
+            now.Inspection.Number, now.Sheet.Rule, new GivenReading(Check(now, gauge.Check), gauge.Cylinder, [], bracket, given, null, []));
     }
 
     private static Fitting Fitting(BenchScene now, int daysEarlier, double odometer) => new(

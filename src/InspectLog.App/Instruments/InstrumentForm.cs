@@ -6,7 +6,7 @@ using InspectLog.Measuring;
 namespace InspectLog.App.Instruments;
 
 /// <summary>Reads an instrument from a form: name, unit (which gives the kind), accuracy as "0.8%+3", resolution in
-/// that unit.</summary>
+/// that unit, and fullScale, the largest value it shows, which may be left open.</summary>
 public static class InstrumentForm
 {
     public static Instrument? Read(PostedForm form, WorkshopState workshop)
@@ -20,8 +20,12 @@ public static class InstrumentForm
 
         var accuracy = AccuracyOf(form);
         var resolution = Resolution(form);
+        var fullScale = FullScale(form, resolution);
         return form.IsValid
             ? new Instrument(IdFor(name, workshop), name, unit!.Kind, accuracy!, unit.ToBase(resolution))
+            {
+                Ranges = fullScale is { } most ? [RangeOf(unit, most, accuracy!, resolution)] : null,
+            }
             : null;
     }
 
@@ -53,6 +57,28 @@ public static class InstrumentForm
 
         return resolution;
     }
+
+    /// <summary>The largest value the instrument shows, in its unit; null when the field is empty.</summary>
+    private static double? FullScale(PostedForm form, double resolution)
+    {
+        var text = form.Text("fullScale");
+        if (text.Length == 0)
+        {
+            return null;
+        }
+
+        if (double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var most)
+            && double.IsFinite(most) && most > resolution)
+        {
+            return most;
+        }
+
+        form.Refuse("fullScale", "Type the largest value it shows, above its smallest step and with a point, such as 200; or leave it empty.");
+        return null;
+    }
+
+    private static MeterRange RangeOf(Unit unit, double fullScale, Accuracy accuracy, double resolution) => new(
+        Printed.Value(unit.ToBase(fullScale), unit), unit.ToBase(fullScale), accuracy, unit.ToBase(resolution));
 
     private static string IdFor(string name, WorkshopState workshop)
     {

@@ -1,4 +1,5 @@
 using InspectLog.App.Bench;
+using InspectLog.App.Instruments;
 using InspectLog.Checks;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
@@ -9,7 +10,7 @@ namespace InspectLog.App.Reports;
 /// <summary>Gathers what the condition report says. Pure.</summary>
 public static class ReportBuilder
 {
-    public static ReportView Build(BenchScene scene, IReadOnlyList<GarageProblem> problems)
+    public static ReportView Build(BenchScene scene, WorkshopState workshop, IReadOnlyList<GarageProblem> problems)
     {
         var (vehicle, inspection, sheet) = scene;
         var checks = sheet.Checks.Select(check => Of(scene, check)).ToList();
@@ -25,6 +26,7 @@ public static class ReportBuilder
             [.. checks.Where(one => one.Reason is not null || one.Progress.Outcome == PlaceOutcome.None)],
             Done(inspection, sheet),
             [.. inspection.Readings.Select(reading => reading.Body.Instrument).OfType<Measuring.Instrument>().Distinct()],
+            InstrumentChoice.InUse(workshop),
             Notes(inspection),
             vehicle.LastHash,
             vehicle.NextSequence - 1,
@@ -45,7 +47,7 @@ public static class ReportBuilder
     private static ReportCheck Of(BenchScene scene, Check check) => new(
         check,
         Standings.Of(scene.Inspection, scene.Sheet, check),
-        LimitsFor.Check(check),
+        LimitsFor.Check(check, scene.Sheet.Rule),
         [.. scene.Inspection.Photos.Where(photo => photo.Photo.Check == check.Id)],
         scene.Inspection.LeftOut.GetValueOrDefault(check.Id));
 

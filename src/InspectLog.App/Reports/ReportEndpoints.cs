@@ -20,7 +20,7 @@ public static class ReportEndpoints
 
     private static IResult Report(BenchDesk desk, string vehicle, long number) =>
         desk.Find(vehicle, number) is { } scene
-            ? Page.Of<ReportPage, ReportView>(ReportBuilder.Build(scene, desk.Garage.Problems))
+            ? Page.Of<ReportPage, ReportView>(ReportBuilder.Build(scene, desk.Garage.Workshop, desk.Garage.Problems))
             : Results.NotFound();
 
     private static IResult CloseForm(BenchDesk desk, string vehicle, long number)

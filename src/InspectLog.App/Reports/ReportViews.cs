@@ -20,6 +20,7 @@ namespace InspectLog.App.Reports;
 /// <param name="NotDone">Checks left out, with reasons, or not done.</param>
 /// <param name="Replaced">What was replaced, cleaned or adjusted, each a short phrase.</param>
 /// <param name="Instruments">Instruments used.</param>
+/// <param name="InUse">The workshop's instruments, for ranges that would do better.</param>
 /// <param name="Notes">Typed notes and the words of voice notes that gave no finding.</param>
 /// <param name="HeadHash">Hash of the journal's last entry.</param>
 /// <param name="Entries">How many entries the journal has.</param>
@@ -36,6 +37,7 @@ public sealed record ReportView(
     IReadOnlyList<ReportCheck> NotDone,
     IReadOnlyList<string> Replaced,
     IReadOnlyList<Instrument> Instruments,
+    IReadOnlyList<Instrument> InUse,
     IReadOnlyList<string> Notes,
     string HeadHash,
     long Entries,

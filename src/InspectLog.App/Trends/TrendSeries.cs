@@ -69,16 +69,8 @@ public sealed record TrendSeries(
 
     private static TrendReading PointOf(InspectionState inspection, Recorded<ReadingDecided> reading, long renewed)
     {
-        var (value, expanded) = reading.Body.Conformity is { } conformity
-            ? (conformity.Value, conformity.ExpandedUncertainty)
-            : Estimated(reading.Body.Reading);
-        return new(inspection, reading, value, expanded, reading.Sequence < renewed);
-    }
-
-    private static (double Value, double ExpandedUncertainty) Estimated(Reading reading)
-    {
-        var estimate = Estimate.Of(reading);
-        return (estimate.Value, estimate.ExpandedUncertainty);
+        var expanded = reading.Body.Conformity?.ExpandedUncertainty ?? Estimate.Of(reading.Body.Reading).ExpandedUncertainty;
+        return new(inspection, reading, RecordWords.BestEstimate(reading.Body), expanded, reading.Sequence < renewed);
     }
 
     /// <summary>Sequence of the last entry by which the part at the place became another one: it was replaced, or this

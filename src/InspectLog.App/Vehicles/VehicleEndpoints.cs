@@ -124,7 +124,7 @@ public static class VehicleEndpoints
 
         var unit = odometer is null ? null : OdometerFields.Unit(form, "odometerUnit");
         var after = garage.Append(vehicle, technician, now => now.OpenInspection is null
-            ? [new InspectionStarted(sheet!.Id, sheet.Version, sheet.Sha256, technician, odometer, unit)]
+            ? [new InspectionStarted(sheet!.Id, sheet.Version, sheet.Sha256, technician, odometer, unit) { Rule = sheet.Rule.Id }]
             : []);
         Technician.Remember(context, technician);
         return Results.Redirect(Links.Inspection(vehicle, after.OpenInspection!.Number));

@@ -13,7 +13,7 @@ public static class FromInspection
     {
         var reading = scene.Inspection.Readings
             .FindLast(one => one.Body.Check == check && one.Body.Cylinder == cylinder)?.Body;
-        return reading is null ? "" : Text(unit.FromBase(BestEstimate(reading)));
+        return reading is null ? "" : Text(unit.FromBase(RecordWords.BestEstimate(reading)));
     }
 
     /// <summary>Places of a check that have a value, with it in the base unit.</summary>
@@ -23,16 +23,8 @@ public static class FromInspection
             .Select(cylinder => (Cylinder: cylinder, Reading: scene.Inspection.Readings
                 .FindLast(one => one.Body.Check == check && one.Body.Cylinder == cylinder)?.Body))
             .Where(one => one.Reading is not null)
-            .Select(one => (one.Cylinder, BestEstimate(one.Reading!))),
+            .Select(one => (one.Cylinder, RecordWords.BestEstimate(one.Reading!))),
     ];
-
-    /// <summary>The best estimate of a reading, base unit: the mean of its repeats or the middle of its bracket.</summary>
-    public static double BestEstimate(ReadingDecided reading) => reading.Reading switch
-    {
-        Bracket bracket => (bracket.Goes + bracket.Stops) / 2,
-        DisplayedReading displayed => displayed.Values.Average(),
-        _ => throw new InvalidOperationException("A reading is displayed or a bracket."),
-    };
 
     public static string Text(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
 }

@@ -11,7 +11,7 @@ internal static class MeasurandReader
 
     public static Measurand Read(SheetNode node)
     {
-        node.Object("kind", "displayUnit", "limits", "nominal", "limitSource", "plausible", "gauge");
+        node.Object("kind", "displayUnit", "limits", "nominal", "limitSource", "plausible", "gauge", "copperWinding");
         var kind = KindOf[node["kind"].Word([.. KindOf.Keys])];
         var measurand = new Measurand(
             kind,
@@ -20,7 +20,10 @@ internal static class MeasurandReader
             node.Optional("nominal")?.Number(),
             node["limitSource"].Text(),
             Plausible(node["plausible"]),
-            node["gauge"].YesNo());
+            node["gauge"].YesNo())
+        {
+            IsCopperWinding = node.Optional("copperWinding")?.YesNo() ?? false,
+        };
         RefuseWhatDoesNotFit(node, measurand);
         return measurand;
     }
@@ -56,6 +59,11 @@ internal static class MeasurandReader
 
     private static void RefuseWhatDoesNotFit(SheetNode node, Measurand measurand)
     {
+        if (measurand is { IsCopperWinding: true, Kind: not QuantityKind.Resistance })
+        {
+            throw node.Wrong("only a resistance can be that of a copper winding. Take 'copperWinding' out.");
+        }
+
         var (limits, nominal, plausible) = (measurand.Limits, measurand.Nominal, measurand.Plausible);
         if (limits?.Lower is { } lower && !plausible.Holds(lower)
             || limits?.Upper is { } upper && !plausible.Holds(upper))

@@ -12,7 +12,12 @@ namespace InspectLog.Journal.Entries;
 [EntryKind("inspection-started")]
 public sealed record InspectionStarted(
     string Sheet, int SheetVersion, string SheetSha256, string Technician, double? Odometer, string? OdometerUnit)
-    : EntryBody;
+    : EntryBody
+{
+    /// <summary>Id of the decision rule, pinned; null in inspections from before sheets named one, which were decided by
+    /// the non-binary rule.</summary>
+    public string? Rule { get; init; }
+}
 
 /// <summary>A reading was taken or confirmed, and decided against the limits in force.</summary>
 /// <param name="Inspection">Sequence of the inspection's first entry.</param>
@@ -40,7 +45,8 @@ public sealed record ReadingDecided(
 /// <param name="Lower">Lower limit, base unit.</param>
 /// <param name="Upper">Upper limit, base unit.</param>
 /// <param name="Source">Where they come from.</param>
-/// <param name="Rule">The decision rule, named.</param>
+/// <param name="Rule">Id of the decision rule; readings from before sheets named one describe the non-binary rule
+/// in words.</param>
 public sealed record LimitsInForce(double? Lower, double? Upper, string Source, string Rule);
 
 /// <summary>A condition was seen, or seen to be absent.</summary>

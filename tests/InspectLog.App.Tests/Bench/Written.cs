@@ -32,6 +32,7 @@ internal static class Written
     /// <summary>A reading in the base unit of its check, decided against the sheet's limits.</summary>
     public static ReadingDecided Reading(string check, double value, int? cylinder = null) => ReadingRecords.Decide(
         Inspection,
+        DecisionRule.NonBinary,
         new GivenReading(
             BuiltInSheets.All[0].Find(check)!, cylinder, [value], null, $"{value}", Meter, []));
 

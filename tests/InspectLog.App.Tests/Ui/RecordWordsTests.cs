@@ -15,7 +15,7 @@ public sealed class RecordWordsTests
     private static Check CheckOf(string id) => Sheet.Find(id)!;
 
     private static ReadingDecided Read(string check, double value, int? cylinder = null) =>
-        ReadingRecords.Decide(1, new GivenReading(CheckOf(check), cylinder, [value], null, "typed", Meter, []));
+        ReadingRecords.Decide(1, DecisionRule.NonBinary, new GivenReading(CheckOf(check), cylinder, [value], null, "typed", Meter, []));
 
     [Fact]
     public void Heading_of_a_check_with_places_names_the_place()
@@ -45,7 +45,7 @@ public sealed class RecordWordsTests
     {
         var meter = new Instrument("light", "Timing light", QuantityKind.Angle, new Accuracy(0, 1), 1);
         var reading = ReadingRecords.Decide(
-            1, new GivenReading(CheckOf("ignition-timing"), null, [12], null, "12", meter, []));
+            1, DecisionRule.NonBinary, new GivenReading(CheckOf("ignition-timing"), null, [12], null, "12", meter, []));
 
         Assert.Equal("12°. Recorded; there are no limits to decide it against.", RecordWords.Sentence(reading, CheckOf("ignition-timing")));
         Assert.Equal(PlaceOutcome.Recorded, RecordWords.OutcomeOf(reading));

@@ -56,6 +56,11 @@ public class CheckSheetFileTests
         { "/checks/4/safeState", "[]", "checks[4].safeState", "the list is empty" },
         { "/checks/4/cautions/0", "5", "checks[4].cautions[0]", "must be text" },
         { "/checks/4/spoken/subjects", "[]", "checks[4].spoken.subjects", "the list is empty" },
+        { "/decisionRule", "'strict'", "decisionRule", "'strict' is no decision rule" },
+        { "/decisionRule", "'risk 0'", "decisionRule", "'risk 0' is no decision rule" },
+        { "/decisionRule", "'guard band -1'", "decisionRule", "is no decision rule" },
+        { "/decisionRule", "5", "decisionRule", "must be text" },
+        { "/checks/5/measurand/copperWinding", "'yes'", "checks[5].measurand.copperWinding", "true or false" },
         { "/checks/1/conditions", "[]", "checks[1]", "neither a measurand nor conditions" },
     };
 
@@ -74,6 +79,8 @@ public class CheckSheetFileTests
         { "/checks/4/measurand/nominal", "50", "checks[4].measurand", "outside of the plausible span" },
         { "/checks/4/measurand/nominal", "2.5", "checks[4].measurand", "outside of the limits" },
         { "/checks/4/measurand/nominal", "0.5", "checks[4].measurand", "outside of the limits" },
+        { "/decisionRule", "'risk 0.7'", "decisionRule", "'risk 0.7' is no decision rule" },
+        { "/checks/3/measurand/copperWinding", "true", "checks[3].measurand", "only a resistance" },
         { "/checks/4/measurand/nominal", "1e999", "checks[4].measurand.nominal", "too large" },
     };
 
@@ -102,6 +109,23 @@ public class CheckSheetFileTests
         Assert.True(SheetFiles.SchemaAccepts(SheetFiles.Changed(at, value)), $"{path}: {says}");
 
     [Theory]
+    [InlineData(null, "non-binary")]
+    [InlineData("'simple'", "simple")]
+    [InlineData("'guard band 0.83'", "guard band 0.83")]
+    [InlineData("'risk 0.05'", "risk 0.05")]
+    public void Rule_is_the_one_the_file_names_and_non_binary_where_it_names_none(string? value, string id) =>
+        Assert.Equal(id, CheckSheetFile.Parse(SheetFiles.Bytes(SheetFiles.Changed("/decisionRule", value))).Rule.Id);
+
+    [Fact]
+    public void Coil_secondary_is_a_copper_winding_and_the_circuit_with_its_ballast_is_none()
+    {
+        var sheet = BuiltInSheets.All[0];
+
+        Assert.True(sheet.Find("coil-secondary-resistance")!.Measurand!.IsCopperWinding);
+        Assert.False(sheet.Find("coil-circuit-resistance")!.Measurand!.IsCopperWinding);
+    }
+
+    [Theory]
     [InlineData("/checks/4/measurand/limits/lower", null)]
     [InlineData("/checks/4/measurand/limits", null)]
     [InlineData("/checks/4/measurand/nominal", "1.5")]
@@ -109,6 +133,11 @@ public class CheckSheetFileTests
     [InlineData("/checks/4/placeNoun", "'cylinder'")]
     [InlineData("/checks/4/measurand/displayUnit", "'kΩ'")]
     [InlineData("/version", "2.0")]
+    [InlineData("/decisionRule", null)]
+    [InlineData("/decisionRule", "'simple'")]
+    [InlineData("/decisionRule", "'guard band 0.83'")]
+    [InlineData("/decisionRule", "'guard band 5'")]
+    [InlineData("/decisionRule", "'risk 0.05'")]
     public void Sound_change_is_accepted_by_schema_and_loader(string at, string? value)
     {
         var sheet = SheetFiles.Changed(at, value);

@@ -58,6 +58,16 @@ public static class Some
         new WearPartRetired(28),
         new TranscriptCancelled(8),
         new TranscriptAsked(8),
+        new InspectionStarted("ignition-breakerless-6", 2, new string('c', 64), Technician, null, null) { Rule = "risk 0.05" },
+        new ReadingDecided(33, "coil-secondary-resistance", null,
+            new DisplayedReading([9800], new(0.8, 2), 10)
+            {
+                Leads = new([0.3], new(0.8, 2), 10, true),
+                Winding = new(60, 20, 4),
+                Allowances = [new(AllowanceSource.Method, 5, AllowanceShape.Triangular)],
+            },
+            "9.8 kΩ", Meter with { Ranges = [new("20 kΩ", 20000, new(0.8, 2), 10)] }, null, null, []),
+        new ReadingDecided(33, "plug-gap", 1, new Bracket(0.6, 0.7) { GaugeUncertainty = 0.005 }, "0.6", null, null, null, []),
     ];
 
     /// <summary>25 November 2026, 10:30 in Greenwich, in a workshop one hour ahead.</summary>

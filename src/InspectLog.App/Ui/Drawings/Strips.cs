@@ -1,3 +1,4 @@
+using InspectLog.App.Bench;
 using InspectLog.Checks;
 using InspectLog.Journal.Entries;
 using InspectLog.Measuring;
@@ -22,7 +23,7 @@ public static class Strips
             In(limits?.Upper),
             null,
             reading is null ? null : ReadingIn(unit, reading.Reading, reading.Conformity),
-            In(previous is null ? null : MiddleOf(previous)),
+            In(previous is null ? null : RecordWords.BestEstimate(previous)),
             unit.Symbol);
 
         // The sheet's nominal belongs to the sheet's limits; a vehicle's own limits may leave it behind.
@@ -56,16 +57,7 @@ public static class Strips
     {
         Bracket bracket => new StripReading.Box(unit.FromBase(bracket.Goes), unit.FromBase(bracket.Stops)),
         _ => new StripReading.Bell(
-            unit.FromBase(conformity?.Value ?? MiddleOf(reading)),
+            unit.FromBase(conformity?.Value ?? Estimate.Of(reading).Value),
             unit.FromBase(conformity?.StandardUncertainty ?? 0)),
-    };
-
-    private static double MiddleOf(ReadingDecided reading) => reading.Conformity?.Value ?? MiddleOf(reading.Reading);
-
-    private static double MiddleOf(Reading reading) => reading switch
-    {
-        DisplayedReading displayed => displayed.Values.Average(),
-        Bracket bracket => (bracket.Goes + bracket.Stops) / 2,
-        _ => throw new ArgumentOutOfRangeException(nameof(reading)),
     };
 }
