@@ -30,7 +30,7 @@ public static class CoilWorkings
                 new("Running", circuit.At(inputs.Number("running")).Steps,
                     ["A ballast resistor runs hot enough to burn; let it cool before you touch it."]),
             ];
-        });
+        }) { Checks = [TotalCheck, "supply-voltage"] };
 
     public static readonly WorkingKind Rise = new(
         "current-rise",
@@ -47,5 +47,5 @@ public static class CoilWorkings
         {
             var rise = new CurrentRise(inputs.Number("inductance") / 1000, inputs.Number("resistance"), inputs.Number("supply"));
             return [new("From switching on to switching off", rise.After(inputs.Number("time") / 1000).Steps, [])];
-        });
+        }) { Checks = [TotalCheck] };
 }

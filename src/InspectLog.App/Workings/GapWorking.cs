@@ -17,6 +17,6 @@ public static class GapWorking
         ],
         (inputs, _) =>
         [
-            new("Gap", Gap.From(inputs.Number("value"), Units.Find(inputs.Text("unit")) ?? Units.Millimetre).Steps, []),
-        ]);
+            new("Gap", Gap.From(inputs.Number("value"), Units.Find(inputs.Choice("unit"))!).Steps, []),
+        ]) { Checks = ["pickup-air-gap", "plug-gap"] };
 }

@@ -27,7 +27,7 @@ public static class LeadWorkings
         ],
         (inputs, scene) =>
         {
-            var kind = LeadClass.Known.FirstOrDefault(one => one.Name == inputs.Text("class")) ?? LeadClass.Known[0];
+            var kind = LeadClass.Known.First(one => one.Name == inputs.Choice("class"));
             var leads = Enumerable.Range(1, scene.Sheet.Cylinders)
                 .Where(cylinder => inputs.Optional(Field("resistance", cylinder)) is not null)
                 .Select(cylinder => new Lead(
@@ -39,7 +39,7 @@ public static class LeadWorkings
                 ? throw new ArgumentException("Measure the resistance of at least one lead.")
                 : [.. LeadSet.Compare(leads, kind).Select(lead => new WorkedPart(
                     $"Lead {lead.Lead.Cylinder}", lead.Steps, [Words(lead), $"Figures of the kind: {kind.Source}."]))];
-        });
+        }) { Checks = ["lead-resistance"] };
 
     public static readonly WorkingKind Routing = new(
         "routing",
@@ -57,7 +57,7 @@ public static class LeadWorkings
         ],
         (inputs, _) =>
         {
-            var turn = inputs.Text("turn") == "anticlockwise" ? RotorTurn.Anticlockwise : RotorTurn.Clockwise;
+            var turn = inputs.Choice("turn") == "anticlockwise" ? RotorTurn.Anticlockwise : RotorTurn.Clockwise;
             var layout = CapLayout.Of(FiringOrder.Parse(inputs.Text("order")), turn, inputs.Whole("first"));
             var routing = LeadRouting.Of(layout, FiringOrder.Parse(inputs.Text("found")));
             var drawing = CapDrawing.Of(routing);
@@ -73,7 +73,7 @@ public static class LeadWorkings
                     ],
                     drawing.ToSvg()),
             ];
-        });
+        }) { Checks = ["lead-routing"] };
 
     private static string Words(LeadFigures lead) => lead.Standing switch
     {

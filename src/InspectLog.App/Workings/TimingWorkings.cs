@@ -26,14 +26,14 @@ public static class TimingWorkings
         (inputs, _) =>
         {
             var (cylinders, rpm, value) = (inputs.Whole("cylinders"), inputs.Number("rpm"), inputs.Number("value"));
-            var dwell = inputs.Text("from") switch
+            var dwell = inputs.Choice("from") switch
             {
                 Duty => DwellFigures.FromDuty(cylinders, rpm, value / 100),
                 Time => DwellFigures.FromTime(cylinders, rpm, value / 1000),
                 _ => DwellFigures.FromAngle(cylinders, rpm, value),
             };
             return [new("Dwell", dwell.Steps, [])];
-        });
+        }) { Checks = ["ignition-timing", "coil-circuit-resistance"] };
 
     public static readonly WorkingKind Advance = new(
         "advance",
@@ -48,9 +48,9 @@ public static class TimingWorkings
         (inputs, _) =>
         {
             var (rpm, value) = (inputs.Number("rpm"), inputs.Number("value"));
-            var advance = inputs.Text("from") == Time
+            var advance = inputs.Choice("from") == Time
                 ? AdvanceFigures.FromTime(value / 1000, rpm)
                 : AdvanceFigures.FromDegrees(value, rpm);
             return [new("Advance", advance.Steps, [])];
-        });
+        }) { Checks = ["ignition-timing"] };
 }

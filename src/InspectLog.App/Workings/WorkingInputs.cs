@@ -7,6 +7,12 @@ public sealed class WorkingInputs(IReadOnlyList<WorkingField> fields)
 {
     public string Text(string name) => Field(name).Value.Trim();
 
+    /// <summary>One of the choices of a field.</summary>
+    /// <exception cref="ArgumentException">It is none of them.</exception>
+    public string Choice(string name) => Field(name).Choices.Contains(Text(name))
+        ? Text(name)
+        : throw new ArgumentException($"{Field(name).Label}: choose one from the list.");
+
     /// <summary>A number.</summary>
     /// <exception cref="ArgumentException">The field is empty or is no number.</exception>
     public double Number(string name) => Optional(name)

@@ -15,7 +15,11 @@ public sealed record WorkingKind(
     string Title,
     string Says,
     Func<BenchScene, IReadOnlyList<WorkingField>> Fields,
-    Func<WorkingInputs, BenchScene, IReadOnlyList<WorkedPart>> Work);
+    Func<WorkingInputs, BenchScene, IReadOnlyList<WorkedPart>> Work)
+{
+    /// <summary>Ids of the checks it belongs to.</summary>
+    public IReadOnlyList<string> Checks { get; init; } = [];
+}
 
 /// <summary>One thing a working asks for.</summary>
 /// <param name="Name">Field name.</param>

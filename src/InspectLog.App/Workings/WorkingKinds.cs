@@ -15,5 +15,8 @@ public static class WorkingKinds
         GapWorking.Kind,
     ];
 
+    /// <summary>The workings that belong to a check.</summary>
+    public static IEnumerable<WorkingKind> For(string checkId) => All.Where(kind => kind.Checks.Contains(checkId));
+
     public static WorkingKind? Find(string id) => All.FirstOrDefault(kind => kind.Id == id);
 }

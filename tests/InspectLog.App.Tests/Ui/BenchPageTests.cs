@@ -23,6 +23,32 @@ public sealed class BenchPageTests
         Assert.True(page.QuerySelector("details.method")!.HasAttribute("open"));
     }
 
+    [Theory]
+    [InlineData("present", "in order", "good")]
+    [InlineData("weak", "needs attention", "doubtful")]
+    public async Task Each_condition_says_what_it_means_where_it_is_chosen(string condition, string meaning, string style)
+    {
+        await using var app = await TestApp.StartAsync();
+        var bench = await app.StartInspectionAsync();
+
+        var button = (await app.PageAsync($"{bench}?check=spark")).QuerySelector($"button[name=condition][value='{condition}']")!;
+
+        Assert.Equal(meaning, button.QuerySelector("small")!.TextContent);
+        Assert.Contains($"is-{style}", button.ClassList);
+        Assert.Contains($"{condition} ({meaning})", (await app.PageAsync("/sheets/ignition-breakerless-6")).Body!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Condition_that_fails_says_so()
+    {
+        await using var app = await TestApp.StartAsync();
+        var bench = await app.StartInspectionAsync();
+
+        var button = (await app.PageAsync($"{bench}?check=rotor-blade")).QuerySelector("button[name=condition][value=burnt]")!;
+
+        Assert.Equal("fails", button.QuerySelector("small")!.TextContent);
+    }
+
     [Fact]
     public async Task Reading_is_shown_at_its_place_and_the_next_place_is_proposed()
     {

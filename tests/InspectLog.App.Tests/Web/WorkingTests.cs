@@ -43,6 +43,38 @@ public sealed class WorkingTests
     [InlineData("routing?order=1/6-2/5-3/4&turn=clockwise&first=1&found=1,2,3")]
     [InlineData("routing?order=1-5-3-6-2-4&turn=clockwise&first=9&found=1,5,3,6,2,4")]
     [InlineData("spread?check=Lead%20resistance")]
+    [InlineData("spread?check=Horn")]
+    [InlineData("coil-circuit?total=&ballast=0.7&rest=12&running=14")]
+    [InlineData("coil-circuit?total=0&ballast=0&rest=12&running=14")]
+    [InlineData("coil-circuit?total=1.5&ballast=-0.5&rest=12&running=14")]
+    [InlineData("coil-circuit?total=1.5&ballast=0.7&rest=0&running=14")]
+    [InlineData("coil-circuit?total=1.5&ballast=0.7&rest=12&running=-14")]
+    [InlineData("current-rise?inductance=0&resistance=1.5&supply=14&time=4")]
+    [InlineData("current-rise?inductance=8&resistance=&supply=14&time=4")]
+    [InlineData("current-rise?inductance=8&resistance=1.5&supply=none&time=4")]
+    [InlineData("current-rise?inductance=8&resistance=1.5&supply=14&time=-1")]
+    [InlineData("dwell?cylinders=six&rpm=900&from=angle&value=36")]
+    [InlineData("dwell?cylinders=17&rpm=900&from=angle&value=36")]
+    [InlineData("dwell?cylinders=6&rpm=0&from=angle&value=36")]
+    [InlineData("dwell?cylinders=6&rpm=900&from=angle&value=60")]
+    [InlineData("dwell?cylinders=6&rpm=900&from=duty&value=100")]
+    [InlineData("dwell?cylinders=6&rpm=900&from=time&value=40")]
+    [InlineData("dwell?cylinders=6&rpm=900&from=guess&value=36")]
+    [InlineData("advance?rpm=0&from=angle&value=8")]
+    [InlineData("advance?rpm=900&from=angle&value=eight")]
+    [InlineData("advance?rpm=900&from=guess&value=8")]
+    [InlineData("gap?value=-1&unit=mm")]
+    [InlineData("gap?value=0,3&unit=mm")]
+    [InlineData("gap?value=0.3&unit=furlong")]
+    [InlineData("leads?class=none&resistance1=6&length1=0.5")]
+    [InlineData("leads?resistance1=&length1=0.5")]
+    [InlineData("leads?resistance1=6&length1=0")]
+    [InlineData("leads?resistance1=-6&length1=0.5")]
+    [InlineData("routing?order=&turn=clockwise&first=1&found=1,5,3,6,2,4")]
+    [InlineData("routing?order=1-5-3-6-2-4&turn=sideways&first=1&found=1,5,3,6,2,4")]
+    [InlineData("routing?order=1-5-3-6-2-4&turn=clockwise&first=one&found=1,5,3,6,2,4")]
+    [InlineData("routing?order=1-5-3-6-2-4&turn=clockwise&first=1&found=1,5,3,6,2,2")]
+    [InlineData("routing?order=1-5-3-6-2-4&turn=clockwise&first=1&found=1,5,3,6,2,7")]
     public async Task Working_that_cannot_be_done_says_why(string address)
     {
         await using var app = await TestApp.StartAsync();
@@ -52,6 +84,63 @@ public sealed class WorkingTests
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
         Assert.NotEqual("", (await TestApp.ParseAsync(answer)).QuerySelector(".problems")!.TextContent.Trim());
+    }
+
+    /// <summary>Five like leads and one far off: Grubbs' critical value for six at 5 % is 1.887 (NIST/SEMATECH e-Handbook,
+    /// 1.3.5.17.1, by its formula).</summary>
+    [Fact]
+    public async Task Spread_names_the_odd_one_out_with_both_tests()
+    {
+        await using var app = await TestApp.StartAsync();
+        var bench = await app.StartInspectionAsync();
+        double[] values = [6.2, 6.3, 6.1, 14.8, 6.4, 6.25];
+        for (var lead = 1; lead <= values.Length; lead++)
+        {
+            await app.PostForRedirectAsync(
+                $"{bench}/readings", ("check", "lead-resistance"), ("cylinder", $"{lead}"), ("value", FormattableString.Invariant($"{values[lead - 1]}")), ("unit", "kΩ"));
+        }
+
+        var link = (await app.PageAsync($"{bench}?check=lead-resistance")).QuerySelectorAll("nav[aria-labelledby=workings-title] a")
+            .First(one => one.TextContent == "Cylinders compared").GetAttribute("href")!;
+        var page = (await app.PageAsync(link)).Body!.TextContent;
+
+        Assert.Contains("Cylinder 4 differs from the others by more than chance.", page, StringComparison.Ordinal);
+        Assert.Contains("Critical G 1.887", page, StringComparison.Ordinal);
+        Assert.Contains("Modified z of cylinder 4", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Two_values_are_compared_but_neither_is_called_odd()
+    {
+        await using var app = await TestApp.StartAsync();
+        var bench = await app.StartInspectionAsync();
+        await app.PostForRedirectAsync($"{bench}/readings", ("check", "plug-gap"), ("cylinder", "1"), ("value", "0.8"), ("unit", "mm"));
+        await app.PostForRedirectAsync($"{bench}/readings", ("check", "plug-gap"), ("cylinder", "2"), ("value", "0.9"), ("unit", "mm"));
+
+        var page = await app.PageAsync($"{bench}/workings/spread?check=Plug%20gap");
+
+        Assert.Contains("three values or more", page.Body!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Every_working_is_reached_from_a_check_it_belongs_to_and_leads_back()
+    {
+        await using var app = await TestApp.StartAsync();
+        var bench = await app.StartInspectionAsync();
+
+        foreach (var kind in App.Workings.WorkingKinds.All)
+        {
+            Assert.NotEmpty(kind.Checks);
+            foreach (var check in kind.Checks)
+            {
+                var links = (await app.PageAsync($"{bench}?check={check}")).QuerySelectorAll("nav[aria-labelledby=workings-title] a");
+                Assert.Contains(links, link => link.GetAttribute("href")!.Contains($"/workings/{kind.Id}", StringComparison.Ordinal));
+            }
+
+            var answer = await app.Client.GetAsync($"{bench}/workings/{kind.Id}", TestContext.Current.CancellationToken);
+            var back = (await TestApp.ParseAsync(answer)).QuerySelectorAll("main a").Select(link => link.GetAttribute("href"));
+            Assert.Contains($"{bench}?check={kind.Checks[0]}", back);
+        }
     }
 
     [Fact]
