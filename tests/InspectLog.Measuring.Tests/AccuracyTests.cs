@@ -53,6 +53,17 @@ public class AccuracyTests
         Assert.Contains("too long", problem, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("100%+3", 100, 3)]
+    [InlineData("1%+1000000", 1, 1_000_000)]
+    public void Largest_accuracies_are_still_read(string text, double percent, double counts)
+    {
+        Assert.True(Accuracy.TryParse(text, out var accuracy, out _));
+        Assert.Equal(new Accuracy(percent, counts), accuracy);
+        Assert.True(Accuracy.TryParse(text.PadRight(60), out _, out _));
+        Assert.False(Accuracy.TryParse(text.PadRight(61), out _, out _));
+    }
+
     [Fact]
     public void Written_accuracy_reads_back()
     {

@@ -72,6 +72,80 @@ public class AdviceTests
         }
     }
 
+    [Theory]
+    [InlineData(9)]
+    [InlineData(30)]
+    public void Readings_needed_are_those_that_just_do(int count)
+    {
+        // JCGM 100:2008, 4.2.3 and G.4: with n readings of the same scatter s the mean has s/√n and n − 1 degrees of
+        // freedom. The limit is put exactly where that is enough.
+        var reading = Some.Reading([-0.01, 0, 0.01], 0, 0, 1e-3);
+        var known = 0.5e-3 / Math.Sqrt(3);
+        var mean = 0.01 / Math.Sqrt(count);
+        var u = double.Hypot(known, mean);
+        var degrees = (count - 1) * Math.Pow(u / mean, 4);
+        var enough = Coverage.Factor(degrees) * u;
+
+        var advice = Advice.For(reading, Limits.Of(null, enough * (1 + 1e-9)));
+        Assert.Equal(count, advice.ReadingsNeeded);
+        var best = advice.Improvements[0];
+        Assert.Equal($"take {count} readings in all", best.Action);
+        Close.ToDigits(enough, best.ExpandedUncertainty, 9);
+        Assert.True(best.Settles(advice));
+        var tooFew = Advice.For(reading, Limits.Of(null, enough * (1 - 1e-9))).ReadingsNeeded;
+        Assert.Equal(count == 30 ? null : count + 1, tooFew);
+    }
+
+    [Fact]
+    public void Uncertainty_that_just_does_is_enough()
+    {
+        var reading = Some.Reading([0], 0, 0, 0.1);
+        var limits = Limits.Of(null, Estimate.Of(reading).ExpandedUncertainty);
+
+        Assert.Equal(1, Advice.For(reading, limits).ReadingsNeeded);
+        // The display alone is just good enough, so an instrument without any other error would do.
+        Assert.InRange(
+            Advice.For(reading with { Accuracy = new(0, 3) }, limits).AccuracyNeeded.GetValueOrDefault(-1), 0, 1e-6);
+    }
+
+    [Fact]
+    public void Accuracy_that_could_be_worse_is_told_as_well()
+    {
+        var needed = Advice.For(Some.Reading([1.5], 0, 0.1, 0.01), Limits.Of(0, 2)).AccuracyNeeded.GetValueOrDefault();
+
+        Close.ToDigits(0.5, 2 * double.Hypot(needed, 0.005) / Math.Sqrt(3), 9);
+    }
+
+    [Fact]
+    public void Range_must_show_every_value_and_may_be_full()
+    {
+        Assert.DoesNotContain(
+            Advice.For(Some.Reading([1900, 2100], 0.8, 3, 100), Limits.Of(0, 2200), Meter).Improvements,
+            improvement => improvement.Action == "use the 2 kΩ range");
+        Assert.Contains(
+            Advice.For(Some.Reading([1999], 0.8, 3, 100), Limits.Of(0, 2200), Meter).Improvements,
+            improvement => improvement.Action == "use the 2 kΩ range");
+    }
+
+    [Fact]
+    public void Leads_are_advised_on_once()
+    {
+        var reading = Some.Reading([1.93], 0.5, 3, 0.01) with
+        {
+            Leads = new([0.20], new(0.5, 3), 0.01, true),
+            Allowances = [new(AllowanceSource.TestLeads, 0.2)],
+        };
+
+        Assert.Single(
+            Advice.For(reading, Limits.Of(0.6, 1.76)).Improvements, improvement => improvement.Action == "null the test leads");
+    }
+
+    [Fact]
+    public void Other_allowances_are_no_reason_to_null_the_leads() =>
+        Assert.Empty(Advice.For(
+            Some.Reading([1.93], 0.5, 3, 0.01) with { Allowances = [new(AllowanceSource.Operator, 0.2)] },
+            Limits.Of(0.6, 2)).Improvements);
+
     [Fact]
     public void Clear_answer_needs_no_more_readings_than_it_has() =>
         Assert.Equal(1, Advice.For(Some.With(1.3, 0.05), Limits.Of(0.6, 2.0)).ReadingsNeeded);

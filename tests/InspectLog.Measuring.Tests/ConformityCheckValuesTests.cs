@@ -150,6 +150,10 @@ public class ConformityCheckValuesTests
         Close.ToDecimals(25.447, Budget.EffectiveDegreesOfFreedom(difference, Budget.Combined(difference)), 3);
         Close.ToDecimals(31.664, Budget.Combined(all), 3);
         Close.ToDecimals(16.75, Budget.EffectiveDegreesOfFreedom(all, Budget.Combined(all)), 2);
+        // Printed from 16 degrees of freedom and 32 nm: U(99 %) = 2.92·32 = 93 nm; suncal has 68 nm for 95 %.
+        Close.ToDecimals(2.92, StudentDistribution.Factor(0.99, 16), 2);
+        Close.ToDecimals(93, StudentDistribution.Factor(0.99, 16) * 32, 0);
+        Close.ToDecimals(68, StudentDistribution.Factor(0.95, 16) * 32, 0);
     }
 
     // GUM 4.4.5 (M): ±4 °C gives 2.3 °C. EA-4/02 S9 (M): a dominant rectangular part has k(95 %) = 0.95·√3 = 1.65.

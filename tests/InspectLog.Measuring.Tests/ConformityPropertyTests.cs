@@ -41,6 +41,27 @@ public class ConformityPropertyTests
             });
 
     [Fact]
+    public void Allowance_never_turns_a_real_reading_from_fail_to_pass() =>
+        Gen.Select(SomeReading, SomeLimits, Gen.Double[0, 50]).Sample((reading, limits, halfWidth) =>
+        {
+            var bare = ConformityRule.Decide(reading, limits);
+            var allowed = ConformityRule.Decide(
+                reading with { Allowances = [new(AllowanceSource.Method, halfWidth)] }, limits);
+            return allowed.StandardUncertainty >= bare.StandardUncertainty
+                && (bare.Decision <= Decision.ConditionalPass) == (allowed.Decision <= Decision.ConditionalPass);
+        });
+
+    [Fact]
+    public void Leads_move_the_value_and_never_shrink_its_uncertainty_below_that_of_nulled_leads() =>
+        Gen.Select(SomeReading, Gen.Double[0, 10], Gen.Bool).Sample((reading, own, same) =>
+        {
+            var less = Estimate.Of(reading with { Leads = new([own], reading.Accuracy, reading.Resolution, same) });
+            var nulled = Estimate.Of(reading with { Values = [.. reading.Values.Select(value => value - own)] });
+            return Math.Abs(less.Value - nulled.Value) < 1e-9
+                && (!same || less.StandardUncertainty >= nulled.StandardUncertainty * (1 - 1e-9));
+        });
+
+    [Fact]
     public void Decision_gets_no_better_as_the_value_moves_outward() =>
         Gen.Select(Gen.Double[-50, 50], Gen.Double[0, 50], Gen.Double[0, 20], Gen.Double[0.001, 10])
             .Sample((upper, inside, step, u) =>

@@ -74,6 +74,30 @@ public class ConformityRuleTests
         Assert.Equal(
             Decision.ConditionalPass, ConformityRule.Decide(Some.With(value, 0.05), Limits.Of(lower, upper)).Decision);
 
+    // A value that misses an edge by its last digit is on it, at every size and on either side; one that misses it by a
+    // thousandth is not.
+    [Theory]
+    [InlineData(1e9)]
+    [InlineData(1)]
+    [InlineData(1e-9)]
+    public void Edges_are_as_wide_as_the_last_digit_at_every_size(double size)
+    {
+        var (above, below) = ((0.1 + 0.2) * size, 0.3 * size);
+        var tiny = 1e-9 * size;
+
+        Assert.NotEqual(above, below);
+        Assert.Equal(Decision.ConditionalPass, Decide(above, tiny, Limits.Of(null, below)));
+        Assert.Equal(Decision.ConditionalPass, Decide(below, tiny, Limits.Of(above, null)));
+        Assert.Equal(Decision.Fail, Decide(0.3003 * size, tiny, Limits.Of(null, below)));
+        Assert.Equal(Decision.Fail, Decide(0.2997 * size, tiny, Limits.Of(above, null)));
+        // A guard band that is larger than the value is inside by less than its last digit.
+        Assert.Equal(Decision.Pass, Decide(-below, above / 2, Limits.Of(null, 0.0)));
+        Assert.Equal(Decision.ConditionalFail, Decide(above, below / 2, Limits.Of(null, 0.0)));
+
+        static Decision Decide(double value, double u, Limits limits) =>
+            ConformityRule.Decide(Estimate.Known(value, u), limits, DecisionRule.NonBinary).Decision;
+    }
+
     [Theory]
     [InlineData(2.0, Decision.Pass)]
     [InlineData(1.0, Decision.Pass)]
@@ -153,5 +177,8 @@ public class ConformityRuleTests
 
     [Fact]
     public void Reading_of_an_unknown_sort_is_refused() =>
-        Assert.Throws<ArgumentException>(() => ConformityRule.Decide(new Guess(), Limits.Of(0, 1)));
+        Assert.Contains(
+            "type Guess",
+            Assert.Throws<ArgumentException>(() => ConformityRule.Decide(new Guess(), Limits.Of(0, 1))).Message,
+            StringComparison.Ordinal);
 }

@@ -112,6 +112,45 @@ public class DecisionRuleTests
                     || Decide(value, u * wider, limits, rule) != Decision.Pass;
             });
 
+    // ISO 14253-1:2017 (M) on both sides of a tolerance, and on one side with an uncertainty much larger than 1: 1.644854 u.
+    [Fact]
+    public void Risk_rule_draws_both_limits_in()
+    {
+        var zone = DecisionRule.Risk(0.05).AcceptanceZone(Estimate.Known(3, 0.05), Limits.Of(2.80, 3.40));
+
+        Close.ToDecimals(2.882243, zone?.Lower ?? 0, 6);
+        Close.ToDecimals(3.317757, zone?.Upper ?? 0, 6);
+        Close.ToDecimals(
+            164.4854, DecisionRule.Risk(0.05).AcceptanceZone(Estimate.Known(0, 100), Limits.Of(0, null))?.Lower ?? 0, 4);
+    }
+
+    // A box from 0 to 1 with a limit in it: the share beyond is the risk itself, so the rule just accepts it, whatever the
+    // last digit of the arithmetic.
+    [Fact]
+    public void Risk_that_is_just_met_is_accepted()
+    {
+        for (var percent = 1; percent <= 50; percent++)
+        {
+            var limits = Limits.Of(null, 1 - (percent / 100.0));
+            var rule = DecisionRule.Risk(percent / 100.0);
+
+            Assert.Equal(Decision.Pass, ConformityRule.Decide(new Bracket(0, 1), limits, rule).Decision);
+        }
+    }
+
+    [Fact]
+    public void Rules_say_what_they_do()
+    {
+        Assert.StartsWith("Non-binary rule of ILAC-G8:09/2019", DecisionRule.NonBinary.Statement, StringComparison.Ordinal);
+        Assert.EndsWith("conditional fail where not.", DecisionRule.NonBinary.Statement, StringComparison.Ordinal);
+        Assert.StartsWith("Simple acceptance (ILAC-G8:09/2019)", DecisionRule.Simple.Statement, StringComparison.Ordinal);
+        Assert.EndsWith("as likely outside as inside.", DecisionRule.Simple.Statement, StringComparison.Ordinal);
+        Assert.StartsWith("Guard-banded acceptance (JCGM 106:2012)", DecisionRule.Risk(0.1).Statement, StringComparison.Ordinal);
+        Assert.StartsWith("Guard-banded acceptance (JCGM 106:2012)", DecisionRule.GuardFactor(2).Statement, StringComparison.Ordinal);
+        Assert.Equal(("non-binary", "simple"), (DecisionRule.NonBinary.Id, DecisionRule.Simple.Id));
+        Assert.Equal("guard band 5", DecisionRule.GuardFactor(5).Id);
+    }
+
     [Fact]
     public void Risks_are_told_for_the_side_decided_on()
     {
@@ -205,12 +244,18 @@ public class DecisionRuleTests
     [InlineData(0.51)]
     [InlineData(double.NaN)]
     public void Risk_out_of_range_is_refused(double risk) =>
-        Assert.Throws<ArgumentException>(() => DecisionRule.Risk(risk));
+        Assert.Contains(
+            "at most 50 %",
+            Assert.Throws<ArgumentException>(() => DecisionRule.Risk(risk)).Message,
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData(0)]
     [InlineData(5.1)]
     [InlineData(double.NaN)]
     public void Guard_factor_out_of_range_is_refused(double factor) =>
-        Assert.Throws<ArgumentException>(() => DecisionRule.GuardFactor(factor));
+        Assert.Contains(
+            "at most 5 expanded",
+            Assert.Throws<ArgumentException>(() => DecisionRule.GuardFactor(factor)).Message,
+            StringComparison.Ordinal);
 }

@@ -90,6 +90,7 @@ public class DerivedTests
 
         Close.ToDecimals(10000.178, estimate.Value, 3);
         Close.ToDecimals(8.33, estimate.StandardUncertainty * 1000, 2);
+        Close.ToDecimals(17, estimate.ExpandedUncertainty * 1000, 0);
     }
 
     // JCGM 101:2008, 9.2.2: the sum of four unit normals.

@@ -77,10 +77,14 @@ public class EstimateTests
     [Fact]
     public void Allowances_that_make_no_sense_are_refused()
     {
-        Assert.Throws<ArgumentException>(() => Of(new(AllowanceSource.Method, -1)));
-        Assert.Throws<ArgumentException>(() => Of(new(AllowanceSource.Method, double.NaN)));
-        Assert.Throws<ArgumentException>(() => Of(new((AllowanceSource)99, 1)));
-        Assert.Throws<ArgumentException>(() => Of(new(AllowanceSource.Method, 1, (AllowanceShape)99)));
+        Refused("An allowance must be 0 or more", new(AllowanceSource.Method, -1));
+        Refused("An allowance must be 0 or more", new(AllowanceSource.Method, double.NaN));
+        Refused("The source of an allowance", new((AllowanceSource)99, 1));
+        Refused("The shape of an allowance", new(AllowanceSource.Method, 1, (AllowanceShape)99));
+        Assert.Equal(0, Part(Of(new(AllowanceSource.Method, 0)), "method"));
+
+        static void Refused(string reason, Allowance allowance) => Assert.Contains(
+            reason, Assert.Throws<ArgumentException>(() => Of(allowance)).Message, StringComparison.Ordinal);
 
         static Estimate Of(Allowance allowance) => Estimate.Of(Some.With(1, 0.1) with { Allowances = [allowance] });
     }
@@ -204,8 +208,23 @@ public class EstimateTests
     [InlineData(2.001, 1)]
     [InlineData(0.6, 0)]
     [InlineData(0.599, 1)]
-    public void Value_known_exactly_is_outside_or_not(double value, double share) =>
-        Assert.Equal(share, Estimate.Known(value, 0).ShareOutside(Limits.Of(0.6, 2.0)));
+    public void Value_known_exactly_is_outside_or_not(double value, double share)
+    {
+        Assert.Equal(share, Estimate.Known(value, 0, 1).ShareOutside(Limits.Of(0.6, 2.0)));
+        Assert.Equal(1 - share, Estimate.Known(value, 0).ShareWithin(Limits.Of(0.6, 2.0)));
+    }
+
+    [Fact]
+    public void Contributions_of_one_size_stay_in_the_order_they_were_named() =>
+        Assert.Equal(
+            ["temperature", "method", "operator"],
+            Estimate.Of(Some.With(1, 0) with
+            {
+                Allowances =
+                [
+                    new(AllowanceSource.Method, 1), new(AllowanceSource.Operator, 1), new(AllowanceSource.Temperature, 2),
+                ],
+            }).Contributions.Take(3).Select(contribution => contribution.Name));
 
     [Fact]
     public void Budget_table_of_nothing_has_no_shares() =>

@@ -24,6 +24,29 @@ public class FeelerBladesTests
     }
 
     [Fact]
+    public void Blade_in_both_stacks_cannot_make_them_overlap()
+    {
+        Blade common = new(0.25, 0.02);
+        var bracket = FeelerBlades.Bracket([common, new(0.05, 0.001)], [common, new(0.06, 0.001)]);
+
+        Close.ToDigits(0.01, bracket.Stops - bracket.Goes, 9);
+    }
+
+    // Between the shares of a trapezoid with slopes, by hand: on the slope of a triangle of half-base 1, (1 − x)²/2 lies
+    // beyond x; tiny tails keep their digits on either side.
+    [Fact]
+    public void Trapezoid_shares_keep_their_digits()
+    {
+        var triangle = new Trapezoid(1, 0);
+
+        Close.ToDigits(0.32 - 0.08, triangle.Between(0.2, 0.6), 12);
+        Close.ToDigits(0.32 - 0.08, triangle.Between(-0.6, -0.2), 12);
+        Close.ToDigits(0.64 - 0.0, triangle.Between(-0.4, 0.4), 12);
+        Close.ToDigits(Math.Pow(2, -61), triangle.Between(1 - Math.Pow(2, -30), 1), 12);
+        Close.ToDigits(Math.Pow(2, -61), triangle.Between(-1, -1 + Math.Pow(2, -30)), 12);
+    }
+
+    [Fact]
     public void Exact_blades_make_an_exact_bracket() =>
         Assert.Equal(
             ConformityRule.Decide(new Bracket(0.3, 0.4), Limits.Of(0.2, 0.36)).ProbabilityOfConformity,
@@ -101,6 +124,9 @@ public class FeelerBladesTests
         { [new(0.3, double.NaN)], [new(0.4, 0)], "0 or more" },
         { [new(0.4, 0)], [new(0.3, 0)], "larger than" },
         { [new(0.30, 0.03)], [new(0.35, 0.02)], "overlap" },
+        { [new(1, 0.5)], [new(2, 0.5)], "overlap" },
+        { [new(0.1, 0), new(-0.1, 0)], [new(0.4, 0)], "above 0" },
+        { [new(0.1, 0), new(0.1, 0.2)], [new(0.4, 0)], "less than its size" },
     };
 
     [Theory]
@@ -116,5 +142,9 @@ public class FeelerBladesTests
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]
     public void Gauge_uncertainty_out_of_range_is_refused(double uncertainty) =>
-        Assert.Throws<ArgumentException>(() => Estimate.Of(new Bracket(0.3, 0.4) { GaugeUncertainty = uncertainty }));
+        Assert.Contains(
+            "gauges must be 0 or more",
+            Assert.Throws<ArgumentException>(
+                () => Estimate.Of(new Bracket(0.3, 0.4) { GaugeUncertainty = uncertainty })).Message,
+            StringComparison.Ordinal);
 }

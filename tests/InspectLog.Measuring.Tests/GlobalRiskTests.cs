@@ -37,6 +37,17 @@ public class GlobalRiskTests
         Close.ToDigits(producers, risk.Producers, 6);
     }
 
+    // The ball bearings upside down: what is too large becomes too small, and the risks stay.
+    [Fact]
+    public void Lower_limits_mirror_upper_ones()
+    {
+        static double Upside(double x) => x >= 0 ? 0 : Gamma.PDF(4, 4, -x);
+        var risk = GlobalRisk.Of(Upside, new(-15, 0), Limits.Of(-2, null), new AcceptanceZone(-1.671829, null), 0.25);
+
+        Close.ToDigits(0.001, risk.Consumers, 6);
+        Close.ToDigits(0.07549, risk.Producers, 4);
+    }
+
     [Fact]
     public void Limits_beyond_all_parts_leave_no_wrong_acceptance() =>
         Assert.Equal(
@@ -47,7 +58,12 @@ public class GlobalRiskTests
     [InlineData(double.NaN, -9, 9)]
     [InlineData(1, 9, -9)]
     [InlineData(1, double.NegativeInfinity, 9)]
+    [InlineData(1, 9, 9)]
+    [InlineData(1, -1.5e308, 1.5e308)]
     public void Risks_of_nothing_are_refused(double u, double from, double to) =>
-        Assert.Throws<ArgumentException>(() => GlobalRisk.Of(
-            Process, new(from, to), Limits.Of(-2, 2), new AcceptanceZone(-2, 2), u));
+        Assert.Contains(
+            "above 0 and a finite span",
+            Assert.Throws<ArgumentException>(() => GlobalRisk.Of(
+                Process, new(from, to), Limits.Of(-2, 2), new AcceptanceZone(-2, 2), u)).Message,
+            StringComparison.Ordinal);
 }

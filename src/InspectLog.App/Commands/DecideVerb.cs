@@ -70,7 +70,7 @@ internal sealed class DecideVerb : Verb
 }
 
 /// <summary>A decision with what it was made from, in the unit of the command line.</summary>
-internal sealed record Decided(GivenReading Given, Limits Limits, DecisionRule Rule, Conformity Conformity)
+internal sealed record Decided(ReadingTaken Given, Limits Limits, DecisionRule Rule, Conformity Conformity)
 {
     public IReadOnlyList<BudgetLine> Budget =>
         Given.Reading is { } reading ? BudgetTable.Of(reading) : BudgetTable.Of(Given.Estimate);

@@ -7,7 +7,7 @@ namespace InspectLog.App.Commands;
 /// <param name="Reading">The reading; null where a value was given with its uncertainty.</param>
 /// <param name="Estimate">The value behind it.</param>
 /// <param name="Instrument">The instrument with its other ranges; null where none were named.</param>
-internal sealed record GivenReading(Reading? Reading, Estimate Estimate, Instrument? Instrument);
+internal sealed record ReadingTaken(Reading? Reading, Estimate Estimate, Instrument? Instrument);
 
 /// <summary>The options that describe a reading. Every number is in the unit of the command line, and the reading keeps
 /// it: a percentage of a reading in °F is one of its number in °F.</summary>
@@ -72,7 +72,7 @@ internal sealed class ReadingOptions
 
     /// <summary>The reading described.</summary>
     /// <exception cref="ArgumentException">It cannot be used; the message says why.</exception>
-    public GivenReading Read(ParseResult arguments, Unit unit)
+    public ReadingTaken Read(ParseResult arguments, Unit unit)
     {
         var values = arguments.GetValue(_values) ?? [];
         var gauges = arguments.GetValue(_goes) is [_, ..] || arguments.GetValue(_stops) is [_, ..];
@@ -86,7 +86,7 @@ internal sealed class ReadingOptions
         };
     }
 
-    private GivenReading Gauged(ParseResult arguments)
+    private ReadingTaken Gauged(ParseResult arguments)
     {
         RefuseAny(arguments, [.. OfDisplay, _uncertainty, _degrees], "is for a displayed value, not for gauges");
         if (arguments.GetValue(_goes) is not [_, ..] goes || arguments.GetValue(_stops) is not [_, ..] stops)
@@ -101,7 +101,7 @@ internal sealed class ReadingOptions
         return new(bracket, Estimate.Of(bracket), null);
     }
 
-    private GivenReading Known(double[] values, double uncertainty, ParseResult arguments)
+    private ReadingTaken Known(double[] values, double uncertainty, ParseResult arguments)
     {
         RefuseAny(arguments, [.. OfDisplay, _bladeTolerance], "cannot be given with --uncertainty, which stands for the whole budget");
         return values is [var value]
@@ -109,7 +109,7 @@ internal sealed class ReadingOptions
             : throw CommandException.BadInput("Give one --value with --uncertainty: the mean, where there were repeats.");
     }
 
-    private GivenReading Displayed(double[] values, Unit unit, ParseResult arguments)
+    private ReadingTaken Displayed(double[] values, Unit unit, ParseResult arguments)
     {
         RefuseAny(arguments, [_degrees], "goes with --uncertainty");
         RefuseAny(arguments, [_bladeTolerance], "goes with --goes and --stops");

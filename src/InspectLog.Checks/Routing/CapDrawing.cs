@@ -5,7 +5,7 @@ namespace InspectLog.Checks.Routing;
 
 /// <summary>A distributor cap seen from above, ready to be drawn, with the same facts as text.</summary>
 /// <param name="Towers">The towers, clockwise from the top.</param>
-/// <param name="Facts">The drawing in sentences, one for each tower and one for each swap.</param>
+/// <param name="Facts">The drawing in sentences, one for each tower, one where all leads are moved round alike, and one for each swap.</param>
 /// <param name="Turn">Which way the rotor turns.</param>
 public sealed record CapDrawing(IReadOnlyList<DrawnTower> Towers, IReadOnlyList<string> Facts, RotorTurn Turn)
 {
@@ -20,6 +20,7 @@ public sealed record CapDrawing(IReadOnlyList<DrawnTower> Towers, IReadOnlyList<
     public static CapDrawing Of(LeadRouting routing) => new(
         [.. Enumerable.Range(1, routing.Layout.Cylinders).Select(tower => Tower(routing, tower))],
         [.. Enumerable.Range(1, routing.Layout.Cylinders).Select(tower => Fact(routing, tower)),
+            .. AllMoved(routing),
             .. routing.Swaps.Select(swap => $"Swap the leads on towers {swap.First} and {swap.Second}.")],
         routing.Layout.Turn);
 
@@ -59,6 +60,15 @@ public sealed record CapDrawing(IReadOnlyList<DrawnTower> Towers, IReadOnlyList<
         var effect = routing.Effects.FirstOrDefault(effect => effect.Tower == tower);
         var start = $"Tower {tower} has the lead of cylinder {routing.Found[tower - 1]}";
         return effect is null ? $"{start}: right." : $"{start}: wrong, {effect.Text}.";
+    }
+
+    private static IEnumerable<string> AllMoved(LeadRouting routing)
+    {
+        if (routing.AllMovedBy is { } by)
+        {
+            yield return $"Every lead is {by} {(by == 1 ? "tower" : "towers")} further clockwise than it belongs. Before moving "
+                + $"any, make sure that tower {routing.Layout.FirstTower} serves cylinder {routing.Layout.FiringOrder[0]}.";
+        }
     }
 
     private static XElement Draw(DrawnTower tower)

@@ -14,6 +14,13 @@ public sealed record LeadRouting(
     IReadOnlyList<TowerSwap> Swaps,
     IReadOnlyList<RoutingEffect> Effects)
 {
+    /// <summary>By how many towers every lead is moved on clockwise from where it belongs, 1 or more; null where not all
+    /// are moved alike. Then it may be the distributor, or the first tower, that is wrong.</summary>
+    public int? AllMovedBy { get; } = Enumerable.Range(1, Layout.Cylinders - 1)
+        .Where(by => Enumerable.Range(0, Layout.Cylinders)
+            .All(tower => Found[(tower + by) % Layout.Cylinders] == Layout.CylinderOfTower[tower]))
+        .Cast<int?>().FirstOrDefault();
+
     /// <summary>Compares leads as found with a layout.</summary>
     /// <param name="layout">Where the leads belong.</param>
     /// <param name="found">The cylinder of the lead on tower 1, 2, …: each cylinder once.</param>

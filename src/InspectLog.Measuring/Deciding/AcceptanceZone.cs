@@ -9,6 +9,6 @@ public readonly record struct AcceptanceZone(double? Lower, double? Upper)
     internal static AcceptanceZone? Inside(Limits limits, double guardBand)
     {
         var zone = new AcceptanceZone(limits.Lower + guardBand, limits.Upper - guardBand);
-        return zone.Upper - zone.Lower < -Zones.Slack(0, limits, guardBand) ? null : zone;
+        return zone.Upper - zone.Lower < -Zones.Slack(limits, guardBand) ? null : zone;
     }
 }

@@ -89,7 +89,7 @@ public sealed record Advice(
         return Changed.Expanded(estimate, line, u, count - 1);
     }
 
-    // The accuracy line is searched between nothing and what it is now.
+    // Searched between nothing and all that is needed, which is too much, since it counts at least twice.
     private static double? AccuracyFor(in Estimate estimate, double needed)
     {
         var line = IndexOf(estimate, ContributionNames.Accuracy);
@@ -98,7 +98,7 @@ public sealed record Advice(
             return null;
         }
 
-        var (enough, tooMuch) = (0.0, Math.Max(estimate.Contributions[line].StandardUncertainty, needed));
+        var (enough, tooMuch) = (0.0, needed);
         for (var i = 0; i < 60; i++)
         {
             var between = (enough + tooMuch) / 2;
@@ -127,21 +127,21 @@ public sealed record Advice(
 
     private static IEnumerable<Improvement> WithoutLeads(DisplayedReading reading)
     {
-        const string nullThem = "null the test leads";
-        if (reading.Leads is { } leads)
+        var allowances = reading.Allowances ?? [];
+        if (reading.Leads is not null || allowances.Any(IsForLeads))
         {
-            var own = Sample.Of(leads.Values).Mean;
-            var nulled = reading with { Leads = null, Values = [.. reading.Values.Select(value => value - own)] };
-            yield return new(nullThem, Estimate.Of(nulled).ExpandedUncertainty);
-            yield break;
-        }
-
-        var rest = reading.Allowances?.Where(allowance => allowance.Source != AllowanceSource.TestLeads).ToList();
-        if (rest?.Count < reading.Allowances?.Count)
-        {
-            yield return new(nullThem, Estimate.Of(reading with { Allowances = rest }).ExpandedUncertainty);
+            var own = reading.Leads is { } leads ? Sample.Of(leads.Values).Mean : 0;
+            var nulled = reading with
+            {
+                Leads = null,
+                Values = [.. reading.Values.Select(value => value - own)],
+                Allowances = [.. allowances.Where(allowance => !IsForLeads(allowance))],
+            };
+            yield return new("null the test leads", Estimate.Of(nulled).ExpandedUncertainty);
         }
     }
+
+    private static bool IsForLeads(Allowance allowance) => allowance.Source == AllowanceSource.TestLeads;
 
     private static IEnumerable<Improvement> WindingTemperature(DisplayedReading reading)
     {
@@ -153,17 +153,16 @@ public sealed record Advice(
         }
     }
 
+    // Every displayed reading has the lines that are looked for.
     private static int IndexOf(in Estimate estimate, string name)
     {
-        for (var i = 0; i < estimate.Contributions.Count; i++)
+        var i = 0;
+        while (estimate.Contributions[i].Name != name)
         {
-            if (estimate.Contributions[i].Name == name)
-            {
-                return i;
-            }
+            i++;
         }
 
-        throw new InvalidOperationException($"A displayed reading always has a contribution named {name}.");
+        return i;
     }
 }
 

@@ -118,7 +118,7 @@ public sealed record DecisionRule
 
     private static string Named(string prefix, double number) => prefix + Text(number);
 
-    private static string Text(double number) => number.ToString("R", CultureInfo.InvariantCulture);
+    private static string Text(double number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static double? Number(string id, string prefix) =>
         id.StartsWith(prefix, StringComparison.Ordinal)

@@ -49,7 +49,7 @@ public readonly record struct GlobalRisk(double Consumers, double Producers)
     {
         var sum = 0.0;
         var width = (to - from) / Panels;
-        for (var panel = 0; panel < Panels && width > 0; panel++)
+        for (var panel = 0; panel < Panels; panel++)
         {
             var start = from + (panel * width);
             sum += GaussLegendreRule.Integrate(function, start, start + width, PointsInPanel);

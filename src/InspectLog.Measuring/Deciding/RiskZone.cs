@@ -21,24 +21,13 @@ internal static class RiskZone
             return null;
         }
 
-        var deepest = Deepest(estimate, limits);
-        var (accepted, refused) = (deepest, 0.0);
-        while (Math.Abs(accepted - refused) > 1e-15 * deepest)
+        // Until no number is left in between.
+        var (accepted, refused) = (Deepest(estimate, limits), 0.0);
+        for (var between = accepted / 2; between != accepted && between != refused; between = (accepted + refused) / 2)
         {
-            var between = (accepted + refused) / 2;
-            if (between == accepted || between == refused)
-            {
-                break;
-            }
-
-            if (Accepts(At(estimate, limits, between), limits, risk))
-            {
-                accepted = between;
-            }
-            else
-            {
-                refused = between;
-            }
+            (accepted, refused) = Accepts(At(estimate, limits, between), limits, risk)
+                ? (between, refused)
+                : (accepted, between);
         }
 
         return new AcceptanceZone(limits.Lower + accepted, limits.Upper - accepted);

@@ -16,7 +16,7 @@ internal static class Zones
     internal static Decision Decide(double value, Limits limits, double guardBand)
     {
         var inside = Inside(value, limits);
-        var slack = Slack(value, limits, guardBand);
+        var slack = Slack(limits, guardBand);
         return inside >= guardBand - slack ? Decision.Pass
             : inside >= -slack ? Decision.ConditionalPass
             : inside >= -guardBand - slack ? Decision.ConditionalFail
@@ -28,9 +28,8 @@ internal static class Zones
         limits.Upper - value ?? double.PositiveInfinity,
         value - limits.Lower ?? double.PositiveInfinity);
 
-    /// <summary>How far apart two of the numbers of a decision may be and still count as equal.</summary>
-    internal static double Slack(double value, Limits limits, double guardBand) =>
-        SameNumber * Math.Max(
-            Math.Max(Math.Abs(value), guardBand),
-            Math.Max(Math.Abs(limits.Lower ?? 0), Math.Abs(limits.Upper ?? 0)));
+    /// <summary>How far apart two of the numbers of a decision may be and still count as equal. A value near an edge is no
+    /// larger than its limit and the guard band together.</summary>
+    internal static double Slack(Limits limits, double guardBand) =>
+        SameNumber * Math.Max(guardBand, Math.Max(Math.Abs(limits.Lower ?? 0), Math.Abs(limits.Upper ?? 0)));
 }

@@ -15,17 +15,22 @@ internal static partial class AccuracyText
         string? text, [NotNullWhen(true)] out Accuracy? accuracy, [NotNullWhen(false)] out string? problem)
     {
         accuracy = null;
-        if (text?.Length > LongestText)
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            problem = $"The accuracy is missing. {Example}";
+            return false;
+        }
+
+        if (text.Length > LongestText)
         {
             problem = $"That is too long for an accuracy. {Example}";
             return false;
         }
 
-        var match = Shape().Match(text ?? "");
+        var match = Shape().Match(text);
         var percent = match.Groups["percent"];
         var counts = match.Groups["counts"];
-        problem = string.IsNullOrWhiteSpace(text) ? $"The accuracy is missing. {Example}"
-            : BareNumber().IsMatch(text) ? $"It is not clear whether this is percent or counts. {Example}"
+        problem = BareNumber().IsMatch(text) ? $"It is not clear whether this is percent or counts. {Example}"
             : Negative().IsMatch(text) ? $"An accuracy cannot be negative. {Example}"
             : !match.Success || !(percent.Success || counts.Success) ? $"This is not an accuracy. {Example}"
             : null;

@@ -33,6 +33,6 @@ public static class Budget
             }
         }
 
-        return sum > 0 ? 1 / sum : double.PositiveInfinity;
+        return 1 / sum;
     }
 }

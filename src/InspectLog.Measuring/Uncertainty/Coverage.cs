@@ -18,8 +18,5 @@ public static class Coverage
     /// <remarks>JCGM 100:2008, G.4.1 lets a fractional number of degrees of freedom be truncated or interpolated.
     /// Here the t distribution is evaluated at the fractional number itself, so that k never jumps.</remarks>
     /// <param name="degreesOfFreedom">1 or more, or infinity.</param>
-    public static double Factor(double degreesOfFreedom) =>
-        double.IsPositiveInfinity(degreesOfFreedom)
-            ? 2
-            : StudentDistribution.Factor(BothTails, 2, degreesOfFreedom);
+    public static double Factor(double degreesOfFreedom) => StudentDistribution.Factor(BothTails, 2, degreesOfFreedom);
 }

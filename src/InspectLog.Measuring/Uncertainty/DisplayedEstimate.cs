@@ -101,11 +101,11 @@ internal static class DisplayedEstimate
     private static double Refer(Contribution[] contributions, int next, double value, WindingTemperature winding)
     {
         Copper.RefuseBad(winding);
-        for (var i = 0; i < next; i++)
+        foreach (ref var contribution in contributions.AsSpan(0, next))
         {
-            contributions[i] = contributions[i] with
+            contribution = contribution with
             {
-                StandardUncertainty = contributions[i].StandardUncertainty * winding.Factor,
+                StandardUncertainty = contribution.StandardUncertainty * winding.Factor,
             };
         }
 

@@ -43,6 +43,23 @@ public class LeadRoutingTests
     public void Clockwise_layout_counts_towers_up_from_the_first() =>
         Assert.Equal([6, 2, 4, 1, 5, 3], CapLayout.Of(InlineSix, RotorTurn.Clockwise, 4).CylinderOfTower);
 
+    // By hand: the order 1-5-3-6-2-4 moved on by one and by five towers; two leads exchanged are no such move.
+    [Theory]
+    [InlineData(new[] { 4, 1, 5, 3, 6, 2 }, 1, "Every lead is 1 tower further clockwise than it belongs.")]
+    [InlineData(new[] { 5, 3, 6, 2, 4, 1 }, 5, "Every lead is 5 towers further clockwise than it belongs.")]
+    [InlineData(new[] { 1, 5, 3, 6, 4, 2 }, null, null)]
+    [InlineData(new[] { 1, 5, 3, 6, 2, 4 }, null, null)]
+    public void Leads_all_moved_round_alike_are_told(int[] found, int? by, string? says)
+    {
+        var routing = LeadRouting.Of(CapLayout.Of(InlineSix, RotorTurn.Clockwise, 1), found);
+
+        Assert.Equal(by, routing.AllMovedBy);
+        var told = CapDrawing.Of(routing).Facts.Where(fact => fact.StartsWith("Every lead", StringComparison.Ordinal)).ToList();
+        Assert.Equal(says is null ? 0 : 1, told.Count);
+        Assert.All(told, fact => Assert.StartsWith(says!, fact, StringComparison.Ordinal));
+        Assert.All(told, fact => Assert.EndsWith("make sure that tower 1 serves cylinder 1.", fact, StringComparison.Ordinal));
+    }
+
     // By hand: a ring of three wrong leads takes two swaps, done in order.
     [Fact]
     public void Ring_of_three_takes_two_swaps()
