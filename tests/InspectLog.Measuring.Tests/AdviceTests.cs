@@ -97,6 +97,18 @@ public class AdviceTests
     }
 
     [Fact]
+    public void Number_of_readings_that_does_exactly_is_enough()
+    {
+        var reading = Some.Reading([-0.01, 0, 0.01], 0, 0, 1e-3);
+        var estimate = Estimate.Of(reading);
+        var repeats = estimate.Contributions[0];
+        var enough = Changed.Expanded(estimate, 0, repeats.StandardUncertainty * Math.Sqrt(3.0 / 9), 8);
+
+        Assert.Equal((0, "spread of the repeats"), (estimate.Value, repeats.Name));
+        Assert.Equal(9, Advice.For(reading, Limits.Of(null, enough)).ReadingsNeeded);
+    }
+
+    [Fact]
     public void Uncertainty_that_just_does_is_enough()
     {
         var reading = Some.Reading([0], 0, 0, 0.1);
@@ -120,7 +132,7 @@ public class AdviceTests
     public void Range_must_show_every_value_and_may_be_full()
     {
         Assert.DoesNotContain(
-            Advice.For(Some.Reading([1900, 2100], 0.8, 3, 100), Limits.Of(0, 2200), Meter).Improvements,
+            Advice.For(Some.Reading([1995, 2003], 0.8, 3, 100), Limits.Of(0, 2200), Meter).Improvements,
             improvement => improvement.Action == "use the 2 kΩ range");
         Assert.Contains(
             Advice.For(Some.Reading([1999], 0.8, 3, 100), Limits.Of(0, 2200), Meter).Improvements,

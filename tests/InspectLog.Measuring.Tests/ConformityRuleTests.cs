@@ -74,6 +74,19 @@ public class ConformityRuleTests
         Assert.Equal(
             Decision.ConditionalPass, ConformityRule.Decide(Some.With(value, 0.05), Limits.Of(lower, upper)).Decision);
 
+    // With a guard band of 1 at a limit of 0, the slack is a millionth of a millionth itself.
+    [Theory]
+    [InlineData(1e-12, Decision.ConditionalPass)]
+    [InlineData(1.001e-12, Decision.ConditionalFail)]
+    [InlineData(1 + 1e-12, Decision.ConditionalFail)]
+    [InlineData(1 + 1.001e-12, Decision.Fail)]
+    [InlineData(-1 + 1e-12, Decision.Pass)]
+    [InlineData(-1 + 1.001e-12, Decision.ConditionalPass)]
+    public void Slack_ends_at_a_millionth_of_a_millionth(double value, Decision expected) =>
+        Assert.Equal(
+            expected,
+            ConformityRule.Decide(Estimate.Known(value, 0.5), Limits.Of(null, 0.0), DecisionRule.NonBinary).Decision);
+
     // A value that misses an edge by its last digit is on it, at every size and on either side; one that misses it by a
     // thousandth is not.
     [Theory]

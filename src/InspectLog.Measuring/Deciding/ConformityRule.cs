@@ -21,17 +21,12 @@ public static class ConformityRule
 
     /// <summary>Decides a reading by a chosen rule; otherwise as <see cref="Decide(Reading, Limits)"/>.</summary>
     /// <exception cref="ArgumentException">The reading cannot be used; the message says why.</exception>
-    public static Conformity Decide(Reading reading, Limits limits, DecisionRule rule)
-    {
-        ArgumentNullException.ThrowIfNull(limits);
-        ArgumentNullException.ThrowIfNull(rule);
-        return Decide(Estimate.Of(reading), limits, rule);
-    }
+    public static Conformity Decide(Reading reading, Limits limits, DecisionRule rule) =>
+        Decide(Estimate.Of(reading), limits, rule);
 
     /// <summary>Decides a value whose uncertainty is already known.</summary>
     public static Conformity Decide(in Estimate estimate, Limits limits, DecisionRule rule)
     {
-        ArgumentNullException.ThrowIfNull(limits);
         ArgumentNullException.ThrowIfNull(rule);
         return new Conformity(
             estimate.Value,

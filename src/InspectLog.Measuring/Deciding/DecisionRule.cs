@@ -13,32 +13,36 @@ public sealed record DecisionRule
     // Either a guard band as a multiple of the expanded uncertainty, or the risk that an accepted value is outside.
     private readonly double? _guardFactor;
     private readonly double? _risk;
-    private readonly bool _conditional;
 
-    private DecisionRule(string id, double? guardFactor, double? risk, bool conditional, string statement)
+    private DecisionRule(string id, double? guardFactor, double? risk, string statement)
     {
         Id = id;
         Statement = statement;
         _guardFactor = guardFactor;
         _risk = risk;
-        _conditional = conditional;
     }
 
     /// <summary>The default: four answers, with a guard band of one expanded uncertainty (ILAC-G8:09/2019, 4.2.3).</summary>
     public static DecisionRule NonBinary { get; } = new(
-        NonBinaryId, 1, null, true,
+        NonBinaryId, 1, null,
         "Non-binary rule of ILAC-G8:09/2019 with a guard band equal to the expanded uncertainty (95.45 %): pass and fail "
-        + "are given where the value is clear of the limit by it, conditional pass and conditional fail where not.");
+        + "are given where the value is clear of the limit by it, conditional pass and conditional fail where not.")
+    {
+        Conditional = true,
+    };
 
     /// <summary>Simple acceptance: pass within the limits, fail outside, whatever the uncertainty (ILAC-G8:09/2019,
     /// 4.2.1). Up to half of the values on a limit are then wrong.</summary>
     public static DecisionRule Simple { get; } = new(
-        "simple", 0, null, false,
+        "simple", 0, null,
         "Simple acceptance (ILAC-G8:09/2019): pass within the limits, fail outside. The uncertainty is not taken into "
         + "account; a value on a limit is as likely outside as inside.");
 
     /// <summary>The rule's name in records; <see cref="Find"/> reads it back.</summary>
     public string Id { get; }
+
+    // Whether there is an answer between pass and fail.
+    private bool Conditional { get; init; }
 
     /// <summary>What the rule says, in a sentence for the report.</summary>
     public string Statement { get; }
@@ -54,7 +58,7 @@ public sealed record DecisionRule
         }
 
         return new(
-            Named(GuardFactorId, factor), factor, null, false,
+            Named(GuardFactorId, factor), factor, null,
             $"Guard-banded acceptance (JCGM 106:2012): pass where the value is within the limits by at least {Text(factor)} "
             + "times the expanded uncertainty (95.45 %), otherwise fail.");
     }
@@ -71,7 +75,7 @@ public sealed record DecisionRule
         }
 
         return new(
-            Named(RiskId, risk), null, risk, false,
+            Named(RiskId, risk), null, risk,
             "Guard-banded acceptance (JCGM 106:2012): pass where the probability that the value is outside the limits "
             + $"is at most {Text((double)((decimal)risk * 100))} %, otherwise fail.");
     }
@@ -111,7 +115,7 @@ public sealed record DecisionRule
         }
 
         var zone = Zones.Decide(estimate.Value, limits, GuardBand(estimate));
-        return _conditional || zone == Decision.Pass ? zone : Decision.Fail;
+        return Conditional || zone == Decision.Pass ? zone : Decision.Fail;
     }
 
     private double GuardBand(in Estimate estimate) => _guardFactor.GetValueOrDefault() * estimate.ExpandedUncertainty;
