@@ -66,12 +66,16 @@ public static class LeadWorkings
                 new(
                     routing.Wrong.Count == 0 ? "All leads are right" : $"{routing.Wrong.Count} leads are wrong",
                     [],
-                    [
-                        .. drawing.Facts,
-                        .. routing.Effects.Select(effect => $"Cylinder {effect.Fires}: {effect.Consequence}"),
-                        "Ignition off before a lead is moved; never pull a lead on a running engine.",
-                    ],
+                    drawing.Facts,
                     drawing.ToSvg()),
+                .. routing.Effects.Count == 0 ? [] : new WorkedPart[]
+                {
+                    new("What the engine would do", [],
+                    [
+                        .. routing.Effects.Select(effect => $"Tower {effect.Tower} {effect.Text}. {effect.Consequence}"),
+                        "Ignition off before a lead is moved; never pull a lead on a running engine.",
+                    ]),
+                },
             ];
         }) { Checks = ["lead-routing"] };
 

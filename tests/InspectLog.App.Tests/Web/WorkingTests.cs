@@ -33,7 +33,8 @@ public sealed class WorkingTests
             $"{bench}/workings/routing?order=1-5-3-6-2-4&turn=clockwise&first=1&found=1,5,3,6,4,2");
 
         Assert.Contains("2 leads are wrong", page.Body!.TextContent, StringComparison.Ordinal);
-        Assert.Contains("fires cylinder 4 on cylinder 2's turn", page.Body.TextContent, StringComparison.Ordinal);
+        Assert.Contains("What the engine would do", page.Body.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Tower 5 fires cylinder 4 on cylinder 2's turn. In its compression stroke", page.Body.TextContent, StringComparison.Ordinal);
         Assert.NotNull(page.QuerySelector("svg.cap-drawing"));
     }
 

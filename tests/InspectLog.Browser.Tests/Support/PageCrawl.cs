@@ -33,16 +33,19 @@ internal static partial class PageCrawl
     private static bool IsPage(string link) =>
         !link.StartsWith("/media/", StringComparison.Ordinal) && !link.StartsWith("/photos/", StringComparison.Ordinal);
 
-    /// <summary>Pages that differ in their vehicle, number or place only are of one sort; every check of the bench
-    /// counts.</summary>
+    /// <summary>Pages that differ in their vehicle, number or place only are of one sort, and so are the trends of
+    /// different checks; every check of the bench counts.</summary>
     private static string SortOf(string address) =>
-        Place().Replace(Number().Replace(Vehicle().Replace(address, "/vehicles/V"), "/N"), "");
+        Place().Replace(Trend().Replace(Number().Replace(Vehicle().Replace(address, "/vehicles/V"), "/N"), "/trends/T"), "");
 
     [GeneratedRegex("/vehicles/(?!new$)[^/?]+")]
     private static partial Regex Vehicle();
 
     [GeneratedRegex(@"/\d+")]
     private static partial Regex Number();
+
+    [GeneratedRegex(@"/trends/[^?]+")]
+    private static partial Regex Trend();
 
     [GeneratedRegex(@"&place=\d+")]
     private static partial Regex Place();
