@@ -27,7 +27,7 @@ public static class HeardEntries
             model,
             modelSha256);
         var findings = BuiltInSheets.Find(sheetId) is { } sheet
-            ? new FindingReader(sheet).Read(transcript.Text, kept.OpenCheck)
+            ? new FindingReader(sheet).Read(transcript, kept.OpenCheck)
             : [];
         return [made, new FindingsProposed(recording, [.. findings.Select(Proposals.From)])];
     }

@@ -3,7 +3,7 @@ namespace InspectLog.Dictation.Hearing;
 /// <summary>What was heard in a recording. Machine-made: a draft until a person has confirmed what it says.</summary>
 /// <param name="Text">The words as the model wrote them; empty where no speech was found.</param>
 /// <param name="Words">The words of <paramref name="Text"/> in order.</param>
-/// <param name="SpeechFound">Whether the voice-activity model found speech. False means nothing was transcribed.</param>
+/// <param name="SpeechFound">Whether somebody spoke: the voice-activity model found speech and the other one words in it.</param>
 /// <param name="Duration">Length of the recording.</param>
 public sealed record Transcript(string Text, IReadOnlyList<HeardWord> Words, bool SpeechFound, TimeSpan Duration);
 

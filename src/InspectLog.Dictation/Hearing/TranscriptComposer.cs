@@ -16,8 +16,8 @@ internal sealed class TranscriptComposer(TimeSpan duration)
             Add(clip, word);
     }
 
-    /// <summary>The transcript so far.</summary>
-    public Transcript Build(bool speechFound) => new(_text.ToString(), [.. _words], speechFound, duration);
+    /// <summary>The transcript so far. Sounds that passed for speech, but in which the model found no words, are none.</summary>
+    public Transcript Build() => new(_text.ToString(), [.. _words], SpeechFound: _words.Count > 0, duration);
 
     private void Add(SpeechClip clip, HeardWord word)
     {

@@ -98,7 +98,7 @@ public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDi
         }
 
         progress?.Report(1);
-        return composer.Build(speechFound: clips.Count > 0);
+        return composer.Build();
     }
 
     /// <summary>Why the model was refused at load, as long as the file is still that one.</summary>

@@ -1,3 +1,5 @@
+using System.Globalization;
+using InspectLog.Benchmarks.Dictation.Voices;
 using InspectLog.Checks;
 using InspectLog.Dictation.Understanding;
 
@@ -10,6 +12,11 @@ internal static class DictationCommand
     {
         var reader = new FindingReader(BuiltInSheets.Find(BuiltInSheets.IgnitionBreakerless6)!);
         var misses = arguments.Contains("--misses");
+        if (arguments.Contains("--voices"))
+        {
+            return await ScoreVoicesAsync(reader, arguments, misses);
+        }
+
         ScoreTexts(reader, misses);
         if (arguments.Contains("--text"))
         {
@@ -19,6 +26,23 @@ internal static class DictationCommand
         try
         {
             await SpokenScore.RunAsync(Console.Out, reader, arguments.Contains("--baseline"), misses);
+            return 0;
+        }
+        catch (ScoringException problem)
+        {
+            await Console.Error.WriteLineAsync(problem.Message);
+            return 1;
+        }
+    }
+
+    private static async Task<int> ScoreVoicesAsync(FindingReader reader, string[] arguments, bool misses)
+    {
+        var every = arguments.SkipWhile(argument => argument != "--every").Skip(1).FirstOrDefault() is { } number
+            ? int.Parse(number, CultureInfo.InvariantCulture) : 1;
+        var file = Corpus.File(arguments.Contains("--look") ? "look.jsonl" : "scored.jsonl");
+        try
+        {
+            await VoicesScore.RunAsync(Console.Out, reader, file, every, misses);
             return 0;
         }
         catch (ScoringException problem)

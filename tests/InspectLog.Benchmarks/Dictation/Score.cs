@@ -22,6 +22,9 @@ internal sealed class Score
 
     public IReadOnlyList<string> Misses => _misses;
 
+    /// <summary>Findings read as meant, read, and meant.</summary>
+    public (int Right, int Read, int Meant) Findings => _fields.GetValueOrDefault("finding");
+
     public double ExactShare => Utterances == 0 ? 0 : (double)Exact / Utterances;
 
     public void Add(Utterance utterance, string heard, IReadOnlyList<Finding> findings)

@@ -24,14 +24,13 @@ internal static class SpokenScore
             var audio = await RecordingOf(utterance);
 
             // One after the other on the same clip, so that other work on the machine weighs on both alike.
-            var heard = await ours.TimeAsync(
-                utterance.Text, async () => (await speech.TranscribeAsync(audio, null, default)).Text);
+            var heard = await ours.TimeAsync(utterance.Text, () => speech.TranscribeAsync(audio, null, default), one => one.Text);
             if (bare is not null)
             {
-                await baseline.TimeAsync(utterance.Text, () => bare.TranscribeAsync(audio));
+                await baseline.TimeAsync(utterance.Text, () => bare.TranscribeAsync(audio), one => one);
             }
 
-            score.Add(utterance, heard, reader.Read(heard, utterance.OpenCheck));
+            score.Add(utterance, heard.Text, reader.Read(heard, utterance.OpenCheck));
         }
 
         score.Print(output, "spoken recordings", misses);
@@ -62,12 +61,12 @@ internal static class SpokenScore
 
         public TimeSpan Elapsed { get; private set; }
 
-        public async Task<string> TimeAsync(string said, Func<Task<string>> transcribe)
+        public async Task<T> TimeAsync<T>(string said, Func<Task<T>> transcribe, Func<T, string> textOf)
         {
             var start = Stopwatch.GetTimestamp();
             var heard = await transcribe();
             Elapsed += Stopwatch.GetElapsedTime(start);
-            _error.Add(said, heard);
+            _error.Add(said, textOf(heard));
             _clips++;
             return heard;
         }

@@ -33,7 +33,7 @@ public sealed class TranscriptComposerTests
         var clip = new SpeechClip([new(0, 16_000)]);
         var composer = new TranscriptComposer(TimeSpan.FromSeconds(1));
         composer.Add(clip, new DecodedClip("a b c", [new(" a", 0.5, 0.6, 0), new(" b", 0.2, 0.3, 0), new(" c", 0.9, 7, 0)]));
-        var words = composer.Build(speechFound: true).Words;
+        var words = composer.Build().Words;
         Assert.Equal([0.5, 0.5, 0.9], words.Select(word => word.Start));
         Assert.Equal([0.6, 0.5, 1.0], words.Select(word => word.End));
     }
@@ -48,14 +48,18 @@ public sealed class TranscriptComposerTests
     [InlineData("...", "")]
     [InlineData("Lead (number 3) burnt.", "Lead (number 3) burnt.")]
     [InlineData("Lead ( burnt", "Lead burnt")]
-    public void Remarks_about_sounds_are_dropped(string written, string kept) =>
-        Assert.Equal(kept, Compose(written, [.. written.Split(' ').Select(word => (" " + word, 0.9))]).Text);
+    public void Remarks_about_sounds_are_dropped_and_are_no_speech(string written, string kept)
+    {
+        var transcript = Compose(written, [.. written.Split(' ').Select(word => (" " + word, 0.9))]);
+        Assert.Equal(kept, transcript.Text);
+        Assert.Equal(kept.Length > 0, transcript.SpeechFound);
+    }
 
     private static Transcript Compose(string text, params (string Text, double Probability)[] tokens)
     {
         var pieces = tokens.Select((token, i) => new TextPiece(token.Text, i * 0.1, (i + 1) * 0.1, Math.Log(token.Probability))).ToList();
         var composer = new TranscriptComposer(TimeSpan.FromSeconds(5));
         composer.Add(new SpeechClip([new(0, 5 * 16_000)]), new DecodedClip(text, pieces));
-        return composer.Build(speechFound: true);
+        return composer.Build();
     }
 }

@@ -7,7 +7,7 @@ namespace InspectLog.Dictation.Tests.Hearing.Worker;
 
 /// <summary>The real worker with the real model, killed in the middle of a note.</summary>
 [Collection(SpeechFixture.OneAtATime)]
-public sealed class SpeechWorkerKillTests(ITestOutputHelper output)
+public sealed class SpeechWorkerKillTests(SpeechFixture fixture, ITestOutputHelper output)
 {
     /// <summary>How often the worker is killed; more by hand: <c>INSPECTLOG_KILLS=50</c>.</summary>
     private static readonly int Kills =
@@ -30,6 +30,16 @@ public sealed class SpeechWorkerKillTests(ITestOutputHelper output)
 
         Assert.Equal(1 + Kills, client.Started);
         output.WriteLine($"{Kills} kills, {Stopwatch.GetElapsedTime(start).TotalSeconds / Kills:0.00} s a note");
+    }
+
+    [Fact]
+    public async Task Words_come_through_with_their_times_and_probabilities()
+    {
+        var audio = SpeechFixture.Recording("ps_librivox_0880.wav");
+        await using var client = TestWorker.Client(TestWorker.Command("whisper"));
+        var heard = await client.TranscribeAsync(audio, null, TestContext.Current.CancellationToken);
+        Assert.All(heard.Words, word => Assert.InRange(word.Probability, double.Epsilon, 1));
+        Assert.Equivalent(await fixture.Speech.TranscribeAsync(audio, null, TestContext.Current.CancellationToken), heard, strict: true);
     }
 
     /// <summary>Sends SIGKILL to the worker when it says that it has begun.</summary>
