@@ -39,10 +39,11 @@ internal static class DictationCommand
     {
         var every = arguments.SkipWhile(argument => argument != "--every").Skip(1).FirstOrDefault() is { } number
             ? int.Parse(number, CultureInfo.InvariantCulture) : 1;
-        var file = Corpus.File(arguments.Contains("--look") ? "look.jsonl" : "scored.jsonl");
+        var look = arguments.Contains("--look");
+        var file = Corpus.File(look ? "look.jsonl" : "scored.jsonl");
         try
         {
-            await VoicesScore.RunAsync(Console.Out, reader, file, every, misses);
+            await VoicesScore.RunAsync(Console.Out, reader, file, every, misses && look);
             return 0;
         }
         catch (ScoringException problem)
