@@ -3,6 +3,7 @@
 import "./bench-swap.js";
 import "./close.js";
 import "./forms.js";
+import "./hands-free.js";
 import "./photo.js";
 import "./say.js";
 import "./stream.js";

@@ -3,19 +3,26 @@
 
 /** As an answer to something the person did: forms show what the server says. */
 export function replace(old, fresh) {
-  return Idiomorph.morph(old, fresh, { morphStyle: "outerHTML", callbacks: { beforeNodeMorphed: keep, beforeAttributeUpdated: keepOpen } });
+  return tell(Idiomorph.morph(old, fresh, { morphStyle: "outerHTML", callbacks: { beforeNodeMorphed: keep, beforeAttributeUpdated: keepOpen } }));
 }
 
 /** As news from elsewhere: forms that are being filled in, and what is wrong with them, are left alone. */
 export function refresh(old, fresh) {
   const beforeNodeMorphed = (node, next) => keep(node, next) && !isInUse(node);
   const beforeNodeRemoved = (node) => !isUnanswered(node);
-  return Idiomorph.morph(old, fresh, { morphStyle: "outerHTML", ignoreActiveValue: true, callbacks: { beforeNodeMorphed, beforeNodeRemoved, beforeAttributeUpdated: keepOpen } });
+  return tell(Idiomorph.morph(old, fresh, { morphStyle: "outerHTML", ignoreActiveValue: true, callbacks: { beforeNodeMorphed, beforeNodeRemoved, beforeAttributeUpdated: keepOpen } }));
 }
 
 /** Marks a form as half filled in. */
 export function markInUse(form) {
   form.dataset.inUse = "";
+}
+
+/** Tells who wants to know that the bench says something new. */
+function tell(nodes) {
+  // Once the swap that this is a part of is through.
+  setTimeout(() => document.dispatchEvent(new Event("bench:fresh")));
+  return nodes;
 }
 
 function keep(node, next) {

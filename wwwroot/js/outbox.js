@@ -4,7 +4,10 @@
 import { announce } from "./announce.js";
 
 const retries = [0, 1500, 4000];
+const again = 15_000;
 const waiting = new Map();
+const line = [];
+let isLineMoving = false;
 let count = 0;
 
 addEventListener("beforeunload", (leaving) => {
@@ -12,30 +15,79 @@ addEventListener("beforeunload", (leaving) => {
     leaving.preventDefault();
   }
 });
+addEventListener("online", moveLine);
+setInterval(moveLine, again);
 
 /** Sends a recording; gives true once the server has it on disk. */
 export async function post(wav, address) {
-  const item = { id: ++count, wav, address, taken: new Date() };
-  waiting.set(item.id, item);
-  return send(item);
+  return await send(take(wav, address)) !== null;
 }
 
+/** Sends a recording after all that were put in line before it, however long that takes: what is said hands-free can be
+    a command, which must not overtake what it is about. Gives the recording's number once the server has it on disk, or
+    null when it was thrown away. */
+export function postInLine(wav, address) {
+  return new Promise((settled) => {
+    line.push(Object.assign(take(wav, address), { settled }));
+    moveLine();
+  });
+}
+
+async function moveLine() {
+  if (isLineMoving) {
+    return;
+  }
+
+  isLineMoving = true;
+  while (line.length > 0) {
+    const first = line[0];
+    const kept = await send(first);
+    if (line[0] !== first) {
+      continue; // It was thrown away meanwhile.
+    }
+
+    if (!kept) {
+      line.slice(1).forEach((item) => list(item, "It waits for the one before it."));
+      break;
+    }
+
+    line.shift();
+    first.settled(kept.recording);
+  }
+
+  isLineMoving = false;
+}
+
+function take(wav, address) {
+  const item = { id: ++count, wav, address, taken: new Date() };
+  waiting.set(item.id, item);
+  return item;
+}
+
+/** Tries to send a recording; gives the answer once it is kept, or null where it stays here. */
 async function send(item) {
-  item.row?.remove();
-  item.row = undefined;
+  if (item.isOnItsWay) {
+    return null;
+  }
+
+  const isNew = !item.row;
+  item.isOnItsWay = true;
   status("Sending…");
-  announce("Sending.");
   const outcome = await tryToSend(item);
+  item.isOnItsWay = false;
   status("");
   if (outcome.kept) {
-    waiting.delete(item.id);
+    remove(item);
     announce("Kept.");
-    return true;
+    return outcome.kept;
   }
 
   list(item, outcome.message);
-  announce(`Not sent. ${outcome.message}`);
-  return false;
+  if (isNew) {
+    announce(`Not sent. ${outcome.message}`);
+  }
+
+  return null;
 }
 
 async function tryToSend(item) {
@@ -49,19 +101,20 @@ async function tryToSend(item) {
         body: item.wav,
       });
       if (answer.ok) {
-        return { kept: true };
+        // It is on disk, even where the rest of the answer got lost.
+        return { kept: await answer.json().catch(() => ({})) };
       }
 
       message = (await messageOf(answer)) ?? `The program answered ${answer.status}.`;
       if (answer.status < 500) {
-        return { kept: false, message };
+        return { message };
       }
     } catch {
       message = "InspectLog did not answer. See that it is still running, then send again.";
     }
   }
 
-  return { kept: false, message };
+  return { message };
 }
 
 async function messageOf(answer) {
@@ -72,27 +125,53 @@ async function messageOf(answer) {
   }
 }
 
+/** Shows a recording that is not sent, or what is known of it now. */
 function list(item, message) {
-  const row = document.createElement("li");
-  const words = document.createElement("p");
   const time = item.taken.toLocaleTimeString("en-GB");
-  words.textContent = `Voice note of ${time} is not sent. ${message}`;
+  item.row ??= row(item, time);
+  item.row.querySelector("p").textContent = `Voice note of ${time} is not sent. ${message}`;
+  tell();
+}
 
-  const again = button("Send again", () => send(item));
+function row(item, time) {
+  const made = document.createElement("li");
   const save = document.createElement("a");
   save.className = "button";
   save.textContent = "Save as a file";
   save.download = `voice-note-${time.replaceAll(":", "")}.wav`;
   save.href = URL.createObjectURL(item.wav);
-  const drop = button("Throw away", () => {
-    waiting.delete(item.id);
-    URL.revokeObjectURL(save.href);
-    row.remove();
-  });
+  item.release = () => URL.revokeObjectURL(save.href);
+  made.append(
+    document.createElement("p"),
+    button("Send again", () => (line.includes(item) ? moveLine() : send(item))),
+    save,
+    button("Throw away", () => throwAway(item)),
+  );
+  document.getElementById("unsent")?.append(made);
+  return made;
+}
 
-  row.append(words, again, save, drop);
-  item.row = row;
-  document.getElementById("unsent")?.append(row);
+function throwAway(item) {
+  remove(item);
+  const at = line.indexOf(item);
+  if (at >= 0) {
+    line.splice(at, 1);
+    item.settled(null);
+    moveLine();
+  }
+}
+
+function remove(item) {
+  waiting.delete(item.id);
+  item.release?.();
+  item.row?.remove();
+  item.row = undefined;
+  tell();
+}
+
+function tell() {
+  const unsent = [...waiting.values()].filter((item) => item.row).length;
+  document.dispatchEvent(new CustomEvent("outbox:changed", { detail: { unsent } }));
 }
 
 function button(text, action) {

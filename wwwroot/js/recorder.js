@@ -1,15 +1,12 @@
-// One recording from the microphone, as raw samples: nothing is compressed before it is transcribed.
+// One recording from the microphone.
 
+import { Microphone } from "./microphone.js";
 import { longestSeconds } from "./wav.js";
-
-const constraints = { audio: { channelCount: 1, echoCancellation: false, noiseSuppression: true, autoGainControl: true } };
 
 export class Recorder {
   #blocks = [];
   #length = 0;
-  #stream;
-  #context;
-  #gatherer;
+  #microphone = new Microphone();
 
   /** Called with the peak level, 0 to 1, and the seconds so far, for each block. */
   onlevel = () => {};
@@ -21,34 +18,20 @@ export class Recorder {
   onlost = () => {};
 
   get seconds() {
-    return this.#context ? this.#length / this.#context.sampleRate : 0;
+    return this.#microphone.rate ? this.#length / this.#microphone.rate : 0;
   }
 
   async start() {
-    if (!navigator.mediaDevices?.getUserMedia || !globalThis.AudioWorkletNode) {
-      throw new Error("This browser gives pages no microphone here.");
-    }
-
-    this.#stream = await navigator.mediaDevices.getUserMedia(constraints);
-    try {
-      this.#context = new AudioContext();
-      await this.#context.audioWorklet.addModule(new URL("./recorder-worklet.js", import.meta.url));
-      await this.#context.resume();
-      this.#gatherer = new AudioWorkletNode(this.#context, "gatherer", { numberOfOutputs: 0, channelCount: 1, channelCountMode: "explicit" });
-      this.#gatherer.port.onmessage = ({ data }) => this.#take(data);
-      this.#stream.getAudioTracks()[0].addEventListener("ended", () => this.onlost());
-      this.#context.createMediaStreamSource(this.#stream).connect(this.#gatherer);
-    } catch (problem) {
-      await this.#release();
-      throw problem;
-    }
+    this.#microphone.onblock = (block) => this.#take(block);
+    this.#microphone.onlost = () => this.onlost();
+    await this.#microphone.open();
   }
 
   /** Stops and gives what was recorded: samples and their rate. */
   async stop() {
-    await this.#lastBlock();
-    const rate = this.#context.sampleRate;
-    await this.#release();
+    await this.#microphone.lastBlock();
+    const rate = this.#microphone.rate;
+    await this.#microphone.close();
 
     const samples = new Float32Array(this.#length);
     let at = 0;
@@ -62,56 +45,22 @@ export class Recorder {
   }
 
   #take(block) {
-    if (typeof block === "string" || this.seconds >= longestSeconds) {
+    if (this.seconds >= longestSeconds) {
       return;
     }
 
-    const room = Math.floor(longestSeconds * this.#context.sampleRate) - this.#length;
+    const room = Math.floor(longestSeconds * this.#microphone.rate) - this.#length;
     const taken = block.length > room ? block.subarray(0, room) : block;
     this.#blocks.push(taken);
     this.#length += taken.length;
-    this.onlevel(taken.reduce((peak, sample) => Math.max(peak, Math.abs(sample)), 0), this.seconds);
+    this.onlevel(peakOf(taken), this.seconds);
     if (this.seconds >= longestSeconds) {
       this.onfull();
     }
   }
-
-  /** Asks the audio thread for what it has not sent yet; goes on without it if it does not answer. */
-  #lastBlock() {
-    return new Promise((resolve) => {
-      const patience = setTimeout(resolve, 300);
-      this.#gatherer.port.onmessage = ({ data }) => {
-        this.#take(data);
-        if (data === "stopped") {
-          clearTimeout(patience);
-          resolve();
-        }
-      };
-      this.#gatherer.port.postMessage("stop");
-    });
-  }
-
-  async #release() {
-    this.#stream?.getTracks().forEach((track) => track.stop());
-    if (this.#context && this.#context.state !== "closed") {
-      await this.#context.close();
-    }
-  }
 }
 
-/** What went wrong with the microphone and what to do, for people. */
-export function microphoneProblem(problem) {
-  const else_ = "You can also choose an audio file or type a note in the list of captures.";
-  switch (problem?.name) {
-    case "NotAllowedError":
-    case "SecurityError":
-      return `The browser was not allowed to use the microphone. Allow it for this page in the browser's site settings, then press Say again. ${else_}`;
-    case "NotFoundError":
-    case "OverconstrainedError":
-      return `No microphone was found. Plug one in, then press Say again. ${else_}`;
-    case "NotReadableError":
-      return `The microphone is in use by another program, or did not start. Close that program, then press Say again. ${else_}`;
-    default:
-      return `The microphone could not be used: ${problem?.message ?? "no reason was given"} ${else_}`;
-  }
+/** The highest level of some samples, 0 to 1. */
+export function peakOf(samples) {
+  return samples.reduce((peak, sample) => Math.max(peak, Math.abs(sample)), 0);
 }

@@ -2,8 +2,9 @@
 
 import { announce } from "./announce.js";
 import { LevelMeter } from "./level.js";
+import { microphoneProblem } from "./microphone.js";
 import { post } from "./outbox.js";
-import { microphoneProblem, Recorder } from "./recorder.js";
+import { Recorder } from "./recorder.js";
 import { hideTrouble, showTrouble } from "./trouble.js";
 import { decodeFile, encodeWav, longestSeconds, rate, resample } from "./wav.js";
 
@@ -81,6 +82,10 @@ function hasOwnUseForSpace(element) {
 }
 
 function pressed() {
+  if (button.disabled) {
+    return;
+  }
+
   pressedAt = performance.now();
   if (state === "ready") {
     start();
@@ -122,7 +127,7 @@ async function start() {
     await recorder.start();
   } catch (problem) {
     show("ready");
-    showTrouble(microphoneProblem(problem));
+    showTrouble(microphoneProblem(problem, "Say"));
     return;
   }
 

@@ -79,6 +79,14 @@ public static class BenchViewBuilder
     public static IReadOnlyList<Unit> UnitsFor(Measurand measurand) =>
         [measurand.DisplayUnit, .. Units.All.Where(u => u.Kind == measurand.Kind && u != measurand.DisplayUnit)];
 
+    /// <summary>The next check that is to do after another, or the first; null when none is.</summary>
+    public static Check? NextToDo(BenchScene scene, Check? after)
+    {
+        var (_, inspection, sheet) = scene;
+        var progress = sheet.Checks.ToDictionary(check => check.Id, check => Standings.Of(inspection, sheet, check));
+        return after is null ? FirstToDo(sheet, progress) : NextToDo(sheet, progress, after);
+    }
+
     private static Check? FirstToDo(CheckSheet sheet, Dictionary<string, CheckProgress> progress) =>
         sheet.Checks.FirstOrDefault(check => IsToDo(progress[check.Id]));
 

@@ -29,9 +29,16 @@ public static class CaptureEndpoints
         bench.MapPost("/notes", Note).WithName("keep-note");
     }
 
-    /// <summary>Scripts send recordings, so the answer is JSON.</summary>
+    /// <summary>Scripts send recordings, so the answer is JSON. A hands-free utterance can be a command, which must not
+    /// be obeyed twice: one that comes again, because the answer to it got lost, is the same note.</summary>
     private static async Task<IResult> Recording(
-        HttpContext context, BenchDesk desk, TranscriptionSignal signal, string vehicle, long number, string? check)
+        HttpContext context,
+        BenchDesk desk,
+        TranscriptionSignal signal,
+        string vehicle,
+        long number,
+        string? check,
+        bool handsFree = false)
     {
         if (desk.Find(vehicle, number) is not { } scene)
         {
@@ -49,8 +56,20 @@ public static class CaptureEndpoints
         long recording = 0;
         desk.Record(scene, now =>
         {
+            var openCheck = scene.Sheet.Find(check ?? "")?.Id;
+            if (handsFree && now.Inspection.VoiceNotes.FirstOrDefault(note => note.Recording.Media == media) is { } same)
+            {
+                recording = same.Sequence;
+                return [];
+            }
+
             recording = now.Vehicle.NextSequence;
-            return [new RecordingKept(number, media, audio.Duration.TotalSeconds, scene.Sheet.Find(check ?? "")?.Id)];
+            return
+            [
+                handsFree
+                    ? new UtteranceKept(number, media, audio.Duration.TotalSeconds, openCheck)
+                    : new RecordingKept(number, media, audio.Duration.TotalSeconds, openCheck),
+            ];
         });
         signal.Raise();
         return Results.Created((string?)null, new { recording });

@@ -23,6 +23,17 @@ public static class Confirming
         return [record, .. LooseEndRules.Following(inspection, sheet, record)];
     }
 
+    /// <summary>The entries that confirm several cards of a note together: the records, and what follows from them
+    /// once.</summary>
+    public static IReadOnlyList<EntryBody> Bodies(
+        InspectionState inspection, CheckSheet sheet, WorkshopState workshop, IEnumerable<ProposalCard> cards) =>
+        [.. cards.SelectMany(card => Bodies(inspection, sheet, workshop, card)).Distinct()];
+
+    /// <summary>Whether a card may be confirmed without being looked at by itself: it is open and nothing about it is
+    /// doubtful.</summary>
+    public static bool IsSure(ProposalCard card) =>
+        card is { State: ProposalState.Open, Doubt: null, Check: not null };
+
     /// <summary>The reading that a card of values or a bracket gives.</summary>
     /// <param name="proposals">The proposals of the card.</param>
     /// <param name="check">Its check.</param>

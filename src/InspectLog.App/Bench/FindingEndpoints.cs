@@ -37,11 +37,8 @@ public static class FindingEndpoints
             return Results.NotFound();
         }
 
-        return desk.Show(context, desk.Record(scene, now =>
-        {
-            var cards = Cards(desk, now, recording).Where(card => card.Doubt is null);
-            return [.. cards.SelectMany(card => Confirmed(desk, now, card))];
-        }));
+        return desk.Show(context, desk.Record(scene, now => Confirming.Bodies(
+            now.Inspection, now.Sheet, desk.Garage.Workshop, Cards(desk, now, recording).Where(Confirming.IsSure))));
     }
 
     private static IResult Drop(

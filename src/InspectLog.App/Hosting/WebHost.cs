@@ -3,6 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Unicode;
 using InspectLog.App.Bench;
 using InspectLog.App.Garages;
+using InspectLog.App.HandsFree;
 using InspectLog.App.Instruments;
 using InspectLog.App.Listening;
 using InspectLog.App.Media;
@@ -72,6 +73,7 @@ public static class WebHost
         services.AddSingleton<BenchEvents>();
         services.AddSingleton<TranscriptionSignal>();
         services.AddSingleton<RunningTranscription>();
+        services.AddSingleton<SpokenControl>();
         services.AddSingleton<PhotoCopies>();
         services.AddScoped<BenchDesk>();
         services.AddHostedService<TranscriptionWorker>();

@@ -1,4 +1,6 @@
+using InspectLog.App.HandsFree;
 using InspectLog.Checks;
+using InspectLog.Dictation.Control;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Understanding;
 using InspectLog.Journal.Entries;
@@ -8,7 +10,8 @@ namespace InspectLog.App.Listening;
 /// <summary>The entries a transcript leads to. Pure.</summary>
 public static class HeardEntries
 {
-    /// <summary>The transcript, and what it seems to say of the sheet's checks.</summary>
+    /// <summary>The transcript, and what it seems to say of the sheet's checks; of a hands-free utterance, the command it
+    /// is.</summary>
     /// <param name="recording">Sequence of the recording's entry.</param>
     /// <param name="kept">The recording.</param>
     /// <param name="sheetId">The inspection's sheet.</param>
@@ -26,9 +29,20 @@ public static class HeardEntries
             transcript.SpeechFound,
             model,
             modelSha256);
+        var command = kept is UtteranceKept ? ControlReader.Read(transcript) : null;
+        if (command is { Doubt: null })
+        {
+            return [made, new FindingsProposed(recording, []), SpokenCommands.From(recording, command)];
+        }
+
         var findings = BuiltInSheets.Find(sheetId) is { } sheet
             ? new FindingReader(sheet).Read(transcript, kept.OpenCheck)
             : [];
-        return [made, new FindingsProposed(recording, [.. findings.Select(Proposals.From)])];
+        var proposed = new FindingsProposed(recording, [.. findings.Select(Proposals.From)]);
+
+        // What only sounds like a command and says a finding is the finding.
+        return command is not null && findings.Count == 0
+            ? [made, proposed, SpokenCommands.From(recording, command)]
+            : [made, proposed];
     }
 }

@@ -1,3 +1,4 @@
+using InspectLog.App.HandsFree;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
@@ -12,6 +13,7 @@ namespace InspectLog.App.Listening;
 public sealed partial class TranscriptionWorker(
     Garage garage,
     ISpeechToText speech,
+    SpokenControl control,
     BenchEvents events,
     TranscriptionSignal signal,
     RunningTranscription running,
@@ -132,12 +134,14 @@ public sealed partial class TranscriptionWorker(
             waiting.Recording, note.Recording, inspection.How.Sheet, transcript, readiness.Model, readiness.ModelSha256 ?? "");
     }
 
-    /// <summary>Records what became of a note, unless somebody cancelled it meanwhile, and tells the pages.</summary>
+    /// <summary>Records what became of a note, unless somebody cancelled it meanwhile, tells the pages, and obeys what was
+    /// spoken and can be obeyed now.</summary>
     private void Append(WaitingRecording waiting, IReadOnlyList<EntryBody> bodies)
     {
         garage.Append(waiting.VehicleId, JournalEntry.Program, now =>
             now.Inspection(waiting.Inspection)?.FindVoiceNote(waiting.Recording) is { IsWaiting: true } ? bodies : []);
         events.Publish(waiting.VehicleId, waiting.Inspection, new BenchEvent.Changed());
+        control.Obey(waiting.VehicleId, waiting.Inspection);
     }
 
     /// <summary>Takes a note out of the queue and says why on its page, where it can be asked for again.</summary>

@@ -1,4 +1,5 @@
 using InspectLog.App.Bench;
+using InspectLog.App.HandsFree;
 using InspectLog.Journal.Entries;
 
 namespace InspectLog.App.Listening;
@@ -14,7 +15,13 @@ public static class VoiceNoteEndpoints
     }
 
     private static IResult Cancel(
-        HttpContext context, BenchDesk desk, RunningTranscription running, string vehicle, long number, long recording)
+        HttpContext context,
+        BenchDesk desk,
+        RunningTranscription running,
+        SpokenControl control,
+        string vehicle,
+        long number,
+        long recording)
     {
         if (desk.Find(vehicle, number) is not { } scene || scene.Inspection.FindVoiceNote(recording) is null)
         {
@@ -27,9 +34,12 @@ public static class VoiceNoteEndpoints
         if (scene.Inspection.FindVoiceNote(recording) is { IsCancelled: true })
         {
             running.Cancel(vehicle, recording);
+
+            // A spoken command may have waited for this note.
+            control.Obey(vehicle, number);
         }
 
-        return desk.Show(context, scene);
+        return desk.Show(context, desk.Find(vehicle, number)!);
     }
 
     private static IResult Transcribe(

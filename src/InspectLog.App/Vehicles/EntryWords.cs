@@ -1,5 +1,6 @@
 using System.Globalization;
 using InspectLog.App.Bench;
+using InspectLog.App.HandsFree;
 using InspectLog.App.Wear;
 using InspectLog.Checks;
 using InspectLog.Journal.Entries;
@@ -30,6 +31,7 @@ public static class EntryWords
             WearPartFitted p => $"A new one of part {p.Part} fitted {WearWords.Fitted(p.Fitting)}",
             WearPartRetired p => $"Part {p.Part} is no longer watched",
             InspectionStarted s => $"Inspection started by {s.Technician} with the sheet {s.Sheet}, version {s.SheetVersion}",
+            UtteranceKept u => $"Voice note of {Seconds(u.Seconds)} kept, heard hands-free",
             RecordingKept r => $"Voice note of {Seconds(r.Seconds)} kept",
             TranscriptMade t => t.SpeechFound ? $"Voice note {t.Recording} was read as: {t.Text}" : $"Voice note {t.Recording} holds no speech",
             TranscriptFailed t => $"Voice note {t.Recording} could not be read: {t.Problem}",
@@ -37,6 +39,9 @@ public static class EntryWords
             TranscriptAsked t => $"Voice note {t.Recording} is to be read after all",
             FindingsProposed f => $"Voice note {f.Recording} gave {Count(f.Findings.Count, "finding", "findings")}",
             FindingDropped f => $"Finding {f.Finding.Index + 1} of voice note {f.Finding.Recording} dropped",
+            CommandHeard { Doubt: null } c => $"Voice note {c.Recording} was heard as a command: {SpokenCommands.Phrase(c.Command)}",
+            CommandHeard c => $"Voice note {c.Recording} sounded like a command and was asked for again",
+            CommandDone c => $"Command of voice note {c.Recording}: {c.Answer}",
             PhotoKept p => p.Check is null ? "Photo kept" : $"Photo kept: {Where(p.Check, p.Cylinder)}",
             NoteWritten n => $"Note: {n.Text}",
             ReadingDecided r => $"{Where(r.Check, r.Cylinder)}: {Reading(r, sheetOf)}",

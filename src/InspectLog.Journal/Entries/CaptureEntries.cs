@@ -6,7 +6,17 @@ namespace InspectLog.Journal.Entries;
 /// <param name="Seconds">Length in seconds.</param>
 /// <param name="OpenCheck">Check that was open on the bench; null when none was.</param>
 [EntryKind("recording-kept")]
-public sealed record RecordingKept(long Inspection, MediaFile Media, double Seconds, string? OpenCheck) : EntryBody;
+public record RecordingKept(long Inspection, MediaFile Media, double Seconds, string? OpenCheck) : EntryBody;
+
+/// <summary>A voice note was kept that hands-free listening cut out of what it heard. Only such a note can be a
+/// command.</summary>
+/// <param name="Inspection">Sequence of the inspection's first entry.</param>
+/// <param name="Media">The recording in the media store.</param>
+/// <param name="Seconds">Length in seconds.</param>
+/// <param name="OpenCheck">Check that was open on the bench; null when none was.</param>
+[EntryKind("utterance-kept")]
+public sealed record UtteranceKept(long Inspection, MediaFile Media, double Seconds, string? OpenCheck)
+    : RecordingKept(Inspection, Media, Seconds, OpenCheck);
 
 /// <summary>A recording was transcribed. Machine-made.</summary>
 /// <param name="Recording">Sequence of the recording's entry.</param>

@@ -43,11 +43,20 @@ public sealed record VoiceNote : Capture
     /// <summary>What it seems to say; null until its transcript was read.</summary>
     public ImmutableList<Proposal>? Proposals { get; private init; }
 
+    /// <summary>The command it is; null when it is none or was not read yet.</summary>
+    public CommandHeard? Command { get; internal init; }
+
+    /// <summary>What its command led to; null until it was obeyed.</summary>
+    public CommandDone? Done { get; internal init; }
+
     /// <summary>Whether it is still to be transcribed.</summary>
     public bool IsWaiting => Transcript is null && Failure is null && !IsCancelled;
 
     /// <summary>Whether it has no transcript and none will be made unless somebody asks.</summary>
     public bool IsSetAside => Transcript is null && !IsWaiting;
+
+    /// <summary>Whether hands-free listening cut it out of what it heard.</summary>
+    public bool IsHandsFree => Recording is UtteranceKept;
 
     internal static VoiceNote Kept(JournalEntry entry, RecordingKept recording) =>
         new(entry.Sequence, entry.LocalTime, recording);
@@ -58,12 +67,12 @@ public sealed record VoiceNote : Capture
             new Proposal(new(Sequence, index), finding, ProposalState.Open, null))],
     };
 
-    internal VoiceNote Settle(int index, ProposalState state, long? recordedAs) =>
+    internal VoiceNote Settle(int index, ProposalState state, long settledAt) =>
         Proposals is null || index < 0 || index >= Proposals.Count
             ? this
             : this with
             {
-                Proposals = Proposals.SetItem(index, Proposals[index] with { State = state, RecordedAs = recordedAs }),
+                Proposals = Proposals.SetItem(index, Proposals[index] with { State = state, SettledAt = settledAt }),
             };
 }
 
@@ -71,9 +80,13 @@ public sealed record VoiceNote : Capture
 /// <param name="Reference">Which.</param>
 /// <param name="Finding">What it says.</param>
 /// <param name="State">What became of it.</param>
-/// <param name="RecordedAs">Sequence of the entry that confirmed it; null otherwise.</param>
+/// <param name="SettledAt">Sequence of the entry that confirmed or dropped it; null while it is open.</param>
 public sealed record Proposal(
-    FindingReference Reference, ProposedFinding Finding, ProposalState State, long? RecordedAs);
+    FindingReference Reference, ProposedFinding Finding, ProposalState State, long? SettledAt)
+{
+    /// <summary>Sequence of the entry that confirmed it; null otherwise.</summary>
+    public long? RecordedAs => State == ProposalState.Confirmed ? SettledAt : null;
+}
 
 /// <summary>What became of a proposal.</summary>
 public enum ProposalState

@@ -74,7 +74,9 @@ public sealed record InspectionState
         TranscriptCancelled cancelled => ChangeNote(cancelled.Recording, note => note with { IsCancelled = true }),
         TranscriptAsked asked => ChangeNote(asked.Recording, note => note with { Failure = null, IsCancelled = false }),
         FindingsProposed proposed => ChangeNote(proposed.Recording, note => note.Propose(proposed.Findings)),
-        FindingDropped dropped => Settle(dropped.Finding, ProposalState.Dropped, null),
+        FindingDropped dropped => Settle(dropped.Finding, ProposalState.Dropped, entry.Sequence),
+        CommandHeard heard => ChangeNote(heard.Recording, note => note with { Command = heard }),
+        CommandDone done => ChangeNote(done.Recording, note => note with { Done = done }),
         ReadingDecided reading when reading.Inspection == Number =>
             Record(entry, reading.Check) with { Readings = Readings.Add(new(entry.Sequence, entry.LocalTime, reading)) },
         ObservationMade seen when seen.Inspection == Number =>
@@ -108,8 +110,8 @@ public sealed record InspectionState
         return check is null ? settled : settled with { LeftOut = settled.LeftOut.Remove(check) };
     }
 
-    private InspectionState Settle(FindingReference finding, ProposalState state, long? recordedAs) =>
-        ChangeNote(finding.Recording, note => note.Settle(finding.Index, state, recordedAs));
+    private InspectionState Settle(FindingReference finding, ProposalState state, long settledAt) =>
+        ChangeNote(finding.Recording, note => note.Settle(finding.Index, state, settledAt));
 
     private InspectionState ChangeNote(long sequence, Func<VoiceNote, VoiceNote> change)
     {

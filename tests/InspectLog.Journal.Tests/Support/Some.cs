@@ -68,6 +68,9 @@ public static class Some
             },
             "9.8 kΩ", Meter with { Ranges = [new("20 kΩ", 20000, new(0.8, 2), 10)] }, null, null, []),
         new ReadingDecided(33, "plug-gap", 1, new Bracket(0.6, 0.7) { GaugeUncertainty = 0.005 }, "0.6", null, null, null, []),
+        new UtteranceKept(7, Recording, 1.4, "lead-resistance"),
+        new CommandHeard(32, SpokenCommand.TakeBack, "faint"),
+        new CommandDone(32, CommandOutcome.TakenBack, [33], "spark", "Taken back: lead 3, 9.0 kΩ."),
     ];
 
     /// <summary>25 November 2026, 10:30 in Greenwich, in a workshop one hour ahead.</summary>
