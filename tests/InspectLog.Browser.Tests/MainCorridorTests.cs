@@ -22,7 +22,7 @@ public sealed class MainCorridorTests(BrowserFixture fixture)
         var data = Path.Combine(folder.Path, "data");
         var sound = await Recordings.SpeakAsync(Sentence, folder.Path);
         await using (var program = await RunningProgram.ServeAsync(data))
-        await using (var browser = await BrowserThatHears(sound))
+        await using (var browser = await InstalledChromium.ThatHearsAsync(fixture.Playwright, sound))
         await using (var visit = await Visit.OpenAsync(browser, program))
         {
             var page = visit.Page;
@@ -43,10 +43,6 @@ public sealed class MainCorridorTests(BrowserFixture fixture)
         Assert.True(exitCode == 0, report);
         AssertJournal(data);
     }
-
-    private Task<IBrowser> BrowserThatHears(Sound sound) => InstalledChromium.StartAsync(
-        fixture.Playwright,
-        "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream", $"--use-file-for-fake-audio-capture={sound.Path}%noloop");
 
     /// <summary>Taps Say, lets the sentence play to its end, and taps again.</summary>
     private static async Task SayAsync(IPage page, Sound sound)

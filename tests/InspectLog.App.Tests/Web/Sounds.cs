@@ -7,8 +7,9 @@ namespace InspectLog.App.Tests.Web;
 public static class Sounds
 {
     /// <summary>A quiet tone of one second.</summary>
-    public static byte[] Tone() => WavFile.Write(new PcmAudio(
-        Enumerable.Range(0, PcmAudio.SampleRate).Select(i => 0.1f * MathF.Sin(i * 0.3f)).ToArray()));
+    /// <param name="step">The tone's phase from sample to sample; another step is another recording.</param>
+    public static byte[] Tone(float step = 0.3f) => WavFile.Write(new PcmAudio(
+        Enumerable.Range(0, PcmAudio.SampleRate).Select(i => 0.1f * MathF.Sin(i * step)).ToArray()));
 
     /// <summary>Silence a minute longer than is taken, with headers that say so.</summary>
     public static byte[] ElevenMinutes()

@@ -23,6 +23,16 @@ internal static class InstalledChromium
             ChromiumSandbox = Environment.UserName != "root",
         });
 
+    /// <summary>A browser whose microphone plays a sound from the moment it is opened.</summary>
+    /// <param name="playwright">Playwright.</param>
+    /// <param name="sound">The sound.</param>
+    /// <param name="again">Whether it is played again and again; else silence follows.</param>
+    public static Task<IBrowser> ThatHearsAsync(IPlaywright playwright, Sound sound, bool again = false) => StartAsync(
+        playwright,
+        "--use-fake-device-for-media-stream",
+        "--use-fake-ui-for-media-stream",
+        $"--use-file-for-fake-audio-capture={sound.Path}{(again ? "" : "%noloop")}");
+
     private static string Find() =>
         (from folder in (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
          from name in Names

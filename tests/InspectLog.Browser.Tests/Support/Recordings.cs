@@ -4,7 +4,7 @@ using InspectLog.Dictation.Hearing;
 
 namespace InspectLog.Browser.Tests.Support;
 
-/// <summary>The spoken sentences of the corpus as a microphone would hear them.</summary>
+/// <summary>The spoken sentences of the corpus, and spoken commands, as a microphone would hear them.</summary>
 internal static class Recordings
 {
     /// <summary>Silence before the words: a page needs a moment to listen once the microphone is on.</summary>
@@ -13,14 +13,24 @@ internal static class Recordings
     private static readonly TimeSpan After = TimeSpan.FromSeconds(1);
 
     /// <summary>Writes one sentence, with silence around it, as a WAV file into a folder.</summary>
-    public static async Task<Sound> SpeakAsync(string sentence, string folder)
+    public static Task<Sound> SpeakAsync(string sentence, string folder) => SpeakAsync([sentence], After, folder);
+
+    /// <summary>Writes sentences and commands, with silence before, between and after them, as a WAV file into a
+    /// folder.</summary>
+    /// <param name="said">Numbers of sentences of the corpus, and names of spoken commands.</param>
+    /// <param name="pause">The silence after each.</param>
+    /// <param name="folder">Where to.</param>
+    public static async Task<Sound> SpeakAsync(IReadOnlyList<string> said, TimeSpan pause, string folder)
     {
-        var wav = Path.Combine(folder, $"{sentence}.wav");
-        var source = Path.Combine(AppContext.BaseDirectory, "corpus", "spoken", $"{sentence}.flac");
-        using var flac = Process.Start("flac", ["--decode", "--silent", "--output-name", wav, source]);
-        await flac.WaitForExitAsync(TestContext.Current.CancellationToken);
-        var words = Assert.IsType<WavResult.Ok>(WavFile.Read(await File.ReadAllBytesAsync(wav, TestContext.Current.CancellationToken))).Audio;
-        var heard = new PcmAudio((float[])[.. Silence(Before), .. words.Samples.Span, .. Silence(After)]);
+        var samples = new List<float>(Silence(Before));
+        foreach (var one in said)
+        {
+            samples.AddRange((await WordsAsync(one, folder)).Samples.Span);
+            samples.AddRange(Silence(pause));
+        }
+
+        var heard = new PcmAudio((float[])[.. samples]);
+        var wav = Path.Combine(folder, "microphone.wav");
         await File.WriteAllBytesAsync(wav, WavFile.Write(heard), TestContext.Current.CancellationToken);
         return new Sound(wav, heard.Duration);
     }
@@ -38,6 +48,16 @@ internal static class Recordings
         BinaryPrimitives.WriteInt32LittleEndian(file.AsSpan(headerLength - 4), dataLength);
         File.WriteAllBytes(path, file);
         return new Sound(path, length);
+    }
+
+    private static async Task<PcmAudio> WordsAsync(string said, string folder)
+    {
+        var command = Path.Combine(AppContext.BaseDirectory, "Commands", $"{said}.flac");
+        var source = File.Exists(command) ? command : Path.Combine(AppContext.BaseDirectory, "corpus", "spoken", $"{said}.flac");
+        var wav = Path.Combine(folder, $"{said}.wav");
+        using var flac = Process.Start("flac", ["--decode", "--silent", "--force", "--output-name", wav, source]);
+        await flac.WaitForExitAsync(TestContext.Current.CancellationToken);
+        return Assert.IsType<WavResult.Ok>(WavFile.Read(await File.ReadAllBytesAsync(wav, TestContext.Current.CancellationToken))).Audio;
     }
 
     private static float[] Silence(TimeSpan length) => new float[(int)(length.TotalSeconds * PcmAudio.SampleRate)];
