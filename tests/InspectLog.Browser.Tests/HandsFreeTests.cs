@@ -106,13 +106,15 @@ public sealed class HandsFreeTests(BrowserFixture fixture) : IAsyncLifetime
     public async Task Utterance_thrown_away_lets_those_behind_it_go()
     {
         var page = await ListenAsync(await Recordings.SpeakAsync([CoilSecondary, "006"], Pause, _folder.Path));
-        await page.Context.SetOfflineAsync(true);
+        await page.RouteAsync("**/recordings*", route => route.AbortAsync());
         await Expect(page.Locator("#unsent li")).ToHaveCountAsync(2);
-        await page.Context.SetOfflineAsync(false);
 
         await page.Locator("#unsent li").First.GetByRole(AriaRole.Button, new() { Name = "Throw away" }).ClickAsync();
+        await Expect(page.Locator("#unsent li")).ToHaveCountAsync(1);
+        await page.UnrouteAllAsync();
 
         await Expect(page.Locator("#hands-free .answer")).ToContainTextAsync("Supply voltage: 11.9\u00a0V");
+        Assert.Single(Bodies("utterance-kept"));
     }
 
     [Fact]
