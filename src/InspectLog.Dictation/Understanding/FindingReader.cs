@@ -2,6 +2,7 @@ using InspectLog.Checks;
 using InspectLog.Dictation.Understanding.Frames;
 using InspectLog.Dictation.Understanding.Items;
 using InspectLog.Dictation.Understanding.Numbers;
+using InspectLog.Dictation.Understanding.Sounds;
 using InspectLog.Dictation.Understanding.Words;
 using InspectLog.Dictation.Understanding.Writing;
 
@@ -13,6 +14,7 @@ public sealed class FindingReader
 {
     private readonly Lexicon _lexicon;
     private readonly Topics _topics;
+    private readonly Lazy<SoundLexicon> _sounds;
 
     /// <summary>A reader for one sheet. It can be shared between threads.</summary>
     /// <param name="sheet">The sheet whose checks are spoken of.</param>
@@ -21,6 +23,7 @@ public sealed class FindingReader
         Sheet = sheet;
         _lexicon = new(sheet);
         _topics = new(sheet);
+        _sounds = new(() => new(sheet));
     }
 
     /// <summary>The sheet it reads for.</summary>
@@ -31,17 +34,28 @@ public sealed class FindingReader
     /// <param name="openCheck">Id of the check open on the bench, which a text that names none may mean; or null.</param>
     public IReadOnlyList<Finding> Read(string text, string? openCheck = null)
     {
-        var tokens = Tokenizer.Cut(text);
         var open = openCheck is null ? null : Sheet.Find(openCheck);
+        return new SoundRepair(_sounds, _lexicon, tokens => Read(tokens, text, open)).Findings(Hesitations.Drop(Tokenizer.Cut(text)));
+    }
+
+    private TextReading Read(IReadOnlyList<Token> tokens, string text, Check? open)
+    {
         var numbers = new NumberLookup(tokens);
         var items = new ItemReader(new PhraseLookup(_lexicon, tokens), numbers);
         var frames = new FrameBuilder(Sheet, _lexicon, _topics, numbers, open);
+        var words = new WordReading[tokens.Count];
         foreach (var (first, next) in Sentences(tokens))
         {
-            frames.Add(items.Read(first, next));
+            var sentence = items.Read(first, next);
+            foreach (var item in sentence.Where(item => tokens[item.First].Kind != TokenKind.Mark))
+            {
+                Array.Fill(words, item.Word, item.First, item.Next - item.First);
+            }
+
+            frames.Add(sentence);
         }
 
-        return new FindingWriter(Sheet, _lexicon, _topics, tokens, text, open).Write(frames.Frames);
+        return new(new FindingWriter(Sheet, _lexicon, _topics, tokens, text, open).Write(frames.Frames), words);
     }
 
     private static IEnumerable<(int First, int Next)> Sentences(IReadOnlyList<Token> tokens)

@@ -34,4 +34,17 @@ internal sealed record Item(int First, int Next, Role Role)
     public (int First, int Next)? Particle { get; init; }
 
     public bool Condition => Conditions.Count > 0 || Role == Role.Good;
+
+    /// <summary>What it was taken for, as far as it matters to what may be misheard.</summary>
+    public WordReading Word => this switch
+    {
+        { Blocked: true } or { Role: Role.OtherPart } => WordReading.Aside,
+        { Number: true } or { Ordinal: not null } => WordReading.Number,
+        { Condition: true } or { Actions.Count: > 0 } => WordReading.Predicate,
+        { Role: Role.PlaceMark } => WordReading.Tie,
+        { Subject: true } => WordReading.Name,
+        { Role: Role.Unknown } => WordReading.Unknown,
+        { Role: Role.Filler or Role.Person or Role.Preposition } => WordReading.Small,
+        _ => WordReading.Tie,
+    };
 }

@@ -105,9 +105,10 @@ internal sealed class ItemReader
         return new(at, end, Role.Unknown) { Number = true };
     }
 
-    // "This one", "each one", "a new one": one is no number there.
+    // "This one", "each one", "a new one", "a mu one": one is no number there.
     private bool StandsForNoun(int at) =>
-        _tokens[at].IsWord("one") && at > 0 && (_tokens[at - 1].Stem is "this" or "that" or "each" or "every" or "other"
+        _tokens[at].IsWord("one") && at > 0 && (at > 1 && _tokens[at - 2].Stem is "a" or "an" && _phrases.Match(at - 1) is null
+            || _tokens[at - 1].Stem is "this" or "that" or "each" or "every" or "other"
             or "another" or "new" or "old" or "which" or "any" or "last" or "next" or "same" or "good" or "bad" or "no");
 
     private Item? Ordinal(int at)

@@ -86,6 +86,12 @@ internal sealed class NonFindings
             return;
         }
 
+        // "Let two is cracked" orders nothing: whom to let is missing.
+        if (_tokens[at].IsWord("let") && _nounAt(at + 1))
+        {
+            return;
+        }
+
         if (NonFindingCues.LookOrders.Contains(_tokens[at].Text))
         {
             Block(at, ClauseEnd(at));

@@ -63,6 +63,12 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
 
         if (tokens[at].Kind == TokenKind.Digits)
         {
+            // "9 tenths", "3 quarters".
+            foreach (var fraction in Fractions(at, afterAnd: false))
+            {
+                yield return fraction;
+            }
+
             yield break;
         }
 

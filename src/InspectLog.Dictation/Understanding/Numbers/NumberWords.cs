@@ -35,6 +35,10 @@ internal static class NumberWords
         ["seventh"] = 7, ["eighth"] = 8,
     }.ToFrozenDictionary();
 
+    /// <summary>The words that stand for a whole number below a hundred, in one spelling each.</summary>
+    public static IEnumerable<string> Spoken =>
+        Units.Keys.Concat(Teens.Keys).Concat(TensWords.Keys).Except(["niner", "fourty"]).Order(StringComparer.Ordinal);
+
     public static int? Unit(string stem) => Units.TryGetValue(stem, out var value) ? value : null;
 
     public static int? Teen(string stem) => Teens.TryGetValue(stem, out var value) ? value : null;

@@ -1,7 +1,8 @@
 namespace InspectLog.Dictation.Understanding.Words;
 
 /// <summary>Parts of a car or a workshop that no ignition check is about, though their names may end in a word that
-/// one uses: the radiator cap, the jump lead, the brake rotor, the drain plug.</summary>
+/// one uses: the radiator cap, the jump lead, the brake rotor, the drain plug. And things that are numbered as cylinders
+/// are: bay two, drawer three.</summary>
 internal static class OtherParts
 {
     public static IEnumerable<string> All => Names.Split('|').Select(name => name.Trim());
@@ -22,5 +23,7 @@ internal static class OtherParts
         + "thermostat|hose|belt|bulb|fuse|indicator|dipstick|oil level|water level|coolant|oil pressure|antifreeze|"
         + "spare parts|lead time|lead singer|lead free|leaded|cable ties|cable tie|plug socket|cap badge|contact details|"
         + "contact number|phone number|part number|order number|chassis number|engine number|serial number|job number|"
+        + "bay|page|box|gear|drawer|step|shelf|row|room|channel|line|lane|gate|level|floor|house|lift|ticket|job|invoice|"
+        + "table|chapter|stage|picture|photo|button|key|option|group|team|unit|road|route|platform|screw|bolt|nut|"
         + "points|condenser|dwell|vacuum|compression|idle speed|mixture|choke|float|jet|needle|king lead|coil lead";
 }
