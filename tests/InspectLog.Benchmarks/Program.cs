@@ -14,7 +14,8 @@ static int Usage()
         Usage:
           dictation [--misses] [--baseline]    score the corpus as text, then its recordings (Debian's flac unpacks them);
                                                --baseline times bare Whisper.net with its defaults on them too
-          dictation --text [--misses]          the texts only
+          dictation --text [--misses] [FILE…]  the texts only; of the part only scored no misses are shown
+          dictation --fuzz COUNT               read that many generated texts, and time the slowest
           dictation --voices [--every N] [--look]
                                                the part only scored (or the one to look at) spoken by Debian's flite in
                                                several voices, clean and in noise; every Nth utterance only (8 takes

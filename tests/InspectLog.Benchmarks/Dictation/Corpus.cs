@@ -3,6 +3,9 @@ namespace InspectLog.Benchmarks.Dictation;
 /// <summary>Where the corpus of utterances lies.</summary>
 internal static class Corpus
 {
+    /// <summary>Name of the part that is only scored, never looked at.</summary>
+    public const string ScoredOnly = "scored.jsonl";
+
     /// <summary>Every file of utterances, in the folder tests/corpus above the place the program runs from.</summary>
     public static IEnumerable<string> Files() =>
         Directory.EnumerateFiles(Folder(), "*.jsonl", SearchOption.AllDirectories).Order(StringComparer.Ordinal);

@@ -11,13 +11,19 @@ internal static class DictationCommand
     public static async Task<int> RunAsync(string[] arguments)
     {
         var reader = new FindingReader(BuiltInSheets.Find(BuiltInSheets.IgnitionBreakerless6)!);
+        if (arguments is ["--fuzz", var count] && int.TryParse(count, NumberStyles.None, CultureInfo.InvariantCulture, out var texts))
+        {
+            return ReaderFuzz.Run(reader, texts, Console.Out);
+        }
+
         var misses = arguments.Contains("--misses");
         if (arguments.Contains("--voices"))
         {
             return await ScoreVoicesAsync(reader, arguments, misses);
         }
 
-        ScoreTexts(reader, misses);
+        var files = arguments.Where(argument => argument.EndsWith(".jsonl", StringComparison.Ordinal)).ToList();
+        ScoreTexts(reader, files.Count > 0 ? files : Corpus.Files(), misses);
         if (arguments.Contains("--text"))
         {
             return 0;
@@ -53,17 +59,23 @@ internal static class DictationCommand
         }
     }
 
-    private static void ScoreTexts(FindingReader reader, bool misses)
+    // Each file by itself, and within it each form. The misses of the part that is only scored are never shown: who
+    // reads them begins to tune to them.
+    private static void ScoreTexts(FindingReader reader, IEnumerable<string> files, bool misses)
     {
-        foreach (var file in Corpus.Files())
+        foreach (var file in files)
         {
-            var score = new Score();
-            foreach (var utterance in Utterance.Load(file))
+            var shown = misses && Path.GetFileName(file) != Corpus.ScoredOnly;
+            foreach (var form in Utterance.Load(file).GroupBy(utterance => utterance.Form, StringComparer.Ordinal))
             {
-                score.Add(utterance, utterance.Text, reader.Read(utterance.Text, utterance.OpenCheck));
-            }
+                var score = new Score();
+                foreach (var utterance in form)
+                {
+                    score.Add(utterance, utterance.Text, reader.Read(utterance.Text, utterance.OpenCheck));
+                }
 
-            score.Print(Console.Out, Path.GetFileName(file), misses);
+                score.Print(Console.Out, $"{Path.GetFileName(file)}, {form.Key}", shown);
+            }
         }
     }
 }

@@ -5,9 +5,11 @@ namespace InspectLog.Benchmarks.Dictation;
 /// <summary>A line of the corpus: a text and the findings it means.</summary>
 /// <param name="Id">Its name.</param>
 /// <param name="Text">What was said.</param>
+/// <param name="Form">How it is written down: "spoken" in words, "written" as a speech model writes it, "noisy" with
+/// words misheard, dropped or filled in.</param>
 /// <param name="OpenCheck">The check open on the bench; null where none is.</param>
 /// <param name="Findings">What it means; empty for speech that is no finding.</param>
-internal sealed record Utterance(string Id, string Text, string? OpenCheck, IReadOnlyList<ExpectedFinding> Findings)
+internal sealed record Utterance(string Id, string Text, string Form, string? OpenCheck, IReadOnlyList<ExpectedFinding> Findings)
 {
     public static IReadOnlyList<Utterance> Load(string file) =>
         [.. File.ReadLines(file).Where(line => line.Length > 0).Select(Parse)];
@@ -19,6 +21,7 @@ internal sealed record Utterance(string Id, string Text, string? OpenCheck, IRea
         return new(
             root.GetProperty("id").GetString()!,
             root.GetProperty("text").GetString()!,
+            root.TryGetProperty("form", out var form) ? form.GetString()! : "spoken",
             root.TryGetProperty("open", out var open) && open.ValueKind == JsonValueKind.String ? open.GetString() : null,
             [.. root.GetProperty("findings").EnumerateArray().Select(ExpectedFinding.From)]);
     }

@@ -28,6 +28,7 @@ public sealed class NumbersTests
     [InlineData("Secondary nine point nought four k", 9040)]
     [InlineData("Secondary nine point seventy five k", 9750)]
     [InlineData("Secondary ten thousand one hundred", 10100)]
+    [InlineData("Secondary twelve point er, four k", 12400)]
     public void Resistances_are_read_in_every_form(string text, double ohms) =>
         Assert.Equal(ohms, Read.Single(text).Value);
 

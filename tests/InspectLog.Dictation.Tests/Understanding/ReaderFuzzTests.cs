@@ -1,4 +1,5 @@
 using CsCheck;
+using InspectLog.Benchmarks.Dictation;
 
 namespace InspectLog.Dictation.Tests.Understanding;
 
@@ -31,6 +32,11 @@ public sealed class ReaderFuzzTests
         Gen.OneOf(Vocabulary).Array[1000].Sample(
             words => Check(string.Join(' ', words)[..2000]), iter: 100);
     }
+
+    // The benchmark's "dictation --fuzz 1000000" reads fifty times as many.
+    [Fact]
+    public void Twenty_thousand_texts_of_all_sorts_are_read_without_fault() =>
+        ReaderFuzz.Texts(Read.Reader.Sheet).Sample(Check, iter: 20_000);
 
     private static void Check(string text)
     {

@@ -19,7 +19,7 @@ internal static class VoicesScore
     {
         await using var speech = new WhisperSpeech(SpeechModels.Shipped());
         await speech.WarmUpAsync(default);
-        var utterances = Utterance.Load(file);
+        var utterances = Utterance.Load(file).Where(utterance => utterance.Form == "spoken").ToList();
         output.WriteLine($"{Path.GetFileName(file)} spoken by flite, 1 utterance in {every} for each voice and level");
         output.WriteLine($"  {"voice",-6} {"noise",-6} {"heard",5}  {"exact",7}  {"precision",9}  {"recall",7}  {"unmarked",9}  {"words",7}");
 
