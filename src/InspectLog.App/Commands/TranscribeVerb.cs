@@ -60,7 +60,7 @@ internal sealed class TranscribeVerb : Verb
 
     private void Answer(string file, Transcript transcript, FindingReader? reader, bool json)
     {
-        var findings = reader?.Read(transcript, openCheck: null);
+        var findings = reader?.Read(transcript);
         if (json)
         {
             Surroundings.Out.WriteJson(TranscriptJson.From(file, transcript, findings));

@@ -1,4 +1,5 @@
 using InspectLog.Checks;
+using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Understanding.Frames;
 using InspectLog.Dictation.Understanding.Items;
 using InspectLog.Dictation.Understanding.Numbers;
@@ -37,6 +38,13 @@ public sealed class FindingReader
         var open = openCheck is null ? null : Sheet.Find(openCheck);
         return new SoundRepair(_sounds, _lexicon, tokens => Read(tokens, text, open)).Findings(Hesitations.Drop(Tokenizer.Cut(text)));
     }
+
+    /// <summary>The findings of what was heard. Beyond those of its text, a number the speech model was unsure of is
+    /// marked.</summary>
+    /// <param name="transcript">What was heard.</param>
+    /// <param name="openCheck">Id of the check open on the bench; or null.</param>
+    public IReadOnlyList<Finding> Read(Transcript transcript, string? openCheck = null) =>
+        UnclearNumbers.Mark(Read(transcript.Text, openCheck), transcript.Words);
 
     private TextReading Read(IReadOnlyList<Token> tokens, string text, Check? open)
     {
