@@ -36,7 +36,7 @@ public sealed class FindingReader
     public IReadOnlyList<Finding> Read(string text, string? openCheck = null)
     {
         var open = openCheck is null ? null : Sheet.Find(openCheck);
-        return new SoundRepair(_sounds, _lexicon, tokens => Read(tokens, text, open)).Findings(Hesitations.Drop(Tokenizer.Cut(text)));
+        return new SoundRepair(new(_sounds), _lexicon, tokens => Read(tokens, text, open)).Findings(Hesitations.Drop(Tokenizer.Cut(text)));
     }
 
     /// <summary>The findings of what was heard. Beyond those of its text, a number the speech model was unsure of is

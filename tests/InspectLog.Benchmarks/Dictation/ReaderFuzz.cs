@@ -16,7 +16,7 @@ internal static class ReaderFuzz
 
     // A slow reading is timed again, so that another program's turn on the processor is not counted.
     private const double Suspect = 15;
-    private const int Again = 3;
+    private const int Again = 10;
 
     private static readonly string[] Talk =
         ("the a and or to of on at in is it was not no I we just about um er okay well so now then before after all every except both "

@@ -5,7 +5,7 @@ namespace InspectLog.Dictation.Understanding.Sounds;
 
 /// <summary>Finds words that stand where a number belongs and are none: "ten point free", "soot on plugs once and four",
 /// "good on sri". What a clause with such a gap says is not to be trusted as it stands.</summary>
-internal sealed class NumberGaps(Lazy<SoundLexicon> sounds, Lexicon lexicon, IReadOnlyList<Token> tokens, TextReading reading)
+internal sealed class NumberGaps(SoundLookup sounds, Lexicon lexicon, IReadOnlyList<Token> tokens, TextReading reading)
 {
     // Beside a number an unknown word is suspect if it is anywhere near the sound of one.
     private const double Suspicion = 1.6;
@@ -46,7 +46,7 @@ internal sealed class NumberGaps(Lazy<SoundLexicon> sounds, Lexicon lexicon, IRe
         at > 1 && tokens[at - 1].IsMark(',') && Is(at - 2, WordReading.Number)
         && at + 2 < tokens.Count && (tokens[at + 1].IsMark(',') || tokens[at + 1].IsWord("and")) && Is(at + 2, WordReading.Number);
 
-    private bool NearNumber(int at, double strictness) => sounds.Value.Near([tokens[at]], strictness, numbersOnly: true).Count > 0;
+    private bool NearNumber(int at, double strictness) => sounds.Near([tokens[at]], strictness, numbersOnly: true).Count > 0;
 
     // After "plug" or "on", or in a list of numbers, with nothing after it that it could describe.
     private bool IsPlaceSlot(int at, int first, int next)

@@ -31,13 +31,14 @@ internal sealed class SoundLexicon
         "before top dead centre", "after top dead centre",
     ];
 
+    private readonly IReadOnlyList<SoundingPhrase> _numbers = [.. NumbersAndUnits.Select(phrase => Sounding(phrase, number: true))];
     private readonly IReadOnlyList<SoundingPhrase> _phrases;
 
     public SoundLexicon(CheckSheet sheet) => _phrases =
     [
         .. sheet.Checks.SelectMany(PhrasesOf).Concat(ActionWords.All.Select(action => action.Phrase)).Except(NumbersAndUnits, StringComparer.OrdinalIgnoreCase)
             .Distinct(StringComparer.OrdinalIgnoreCase).Select(phrase => Sounding(phrase, number: false)).Where(phrase => phrase.Sounds.Count > 0),
-        .. NumbersAndUnits.Select(phrase => Sounding(phrase, number: true)),
+        .. _numbers,
     ];
 
     /// <summary>The phrases that sound like a run of words, the nearest first.</summary>
@@ -49,9 +50,9 @@ internal sealed class SoundLexicon
         var variants = Variants(heard);
         var stems = heard.Select(token => token.Stem).ToList();
         var matches = new List<SoundMatch>();
-        foreach (var phrase in _phrases)
+        foreach (var phrase in numbersOnly ? _numbers : _phrases)
         {
-            if ((phrase.Number || !numbersOnly) && Nearest(variants, phrase, strictness) is { } cost && !phrase.Tokens.Select(token => token.Stem).SequenceEqual(stems))
+            if (Nearest(variants, phrase, strictness) is { } cost && !phrase.Tokens.Select(token => token.Stem).SequenceEqual(stems))
             {
                 matches.Add(new(phrase, cost));
             }

@@ -7,7 +7,7 @@ namespace InspectLog.Dictation.Understanding.Sounds;
 /// puts in doubt, and where no word of it is left unknown. A clause that says something plainly, or that speaks of a
 /// plan, a question or another part, is left as it is, but for the gaps in its numbers. What a replacement adds is
 /// always doubtful, and so is what stands beside a gap that nothing fills.</summary>
-internal sealed class SoundRepair(Lazy<SoundLexicon> sounds, Lexicon lexicon, Func<IReadOnlyList<Token>, TextReading> read)
+internal sealed class SoundRepair(SoundLookup sounds, Lexicon lexicon, Func<IReadOnlyList<Token>, TextReading> read)
 {
     private const int LongestSpan = 3;
     private const int MostUnknown = 3;
@@ -35,12 +35,11 @@ internal sealed class SoundRepair(Lazy<SoundLexicon> sounds, Lexicon lexicon, Fu
 
     // Limits the work on long texts: tokens read again for all hypotheses together, and words looked up by sound. A note
     // of some sentences stays far below.
-    private const int MostTokensRead = 3000;
-    private const int MostLookups = 60;
+    private const int MostTokensRead = 1000;
+    private const int MostLookups = 40;
 
     private readonly Dictionary<FindingContent, string> _doubts = [];
     private int _tokensRead;
-    private int _lookups;
 
     private sealed record Clause(IReadOnlyList<Token> Tokens, TextReading Reading, int First, int Next, IReadOnlyList<int> Gaps, bool Plain);
 
@@ -219,14 +218,14 @@ internal sealed class SoundRepair(Lazy<SoundLexicon> sounds, Lexicon lexicon, Fu
 
     private IEnumerable<Replacement> Replacements(IReadOnlyList<Token> tokens, int first, int next, double strictness, bool numbersOnly)
     {
-        if (tokens[first].Kind != TokenKind.Word || _lookups++ >= MostLookups)
+        if (tokens[first].Kind != TokenKind.Word || sounds.Count >= MostLookups)
         {
             return [];
         }
 
         var words = Enumerable.Range(first, next - first).Select(at => tokens[at]).ToList();
         var heard = string.Join(' ', words.Select(word => word.Text));
-        return sounds.Value.Near(words, strictness, numbersOnly).Select(match => new Replacement(first, next, match, heard));
+        return sounds.Near(words, strictness, numbersOnly).Select(match => new Replacement(first, next, match, heard));
     }
 
     private Outcome? Try(Hypothesis hypothesis, Clause clause)
