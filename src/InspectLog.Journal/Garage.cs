@@ -130,7 +130,7 @@ public sealed class Garage : IDisposable
     public WorkshopState AppendToWorkshop(string actor, params IReadOnlyList<EntryBody> bodies) =>
         _workshop.Append(actor, _ => bodies, (_, _) => { });
 
-    /// <summary>The workshop: its instruments.</summary>
+    /// <summary>The workshop: its instruments and its own words.</summary>
     public WorkshopState Workshop => _workshop.Now.State;
 
     /// <summary>The state of a vehicle, or null when there is none with this id.</summary>

@@ -14,15 +14,19 @@ namespace InspectLog.Dictation.Understanding;
 public sealed class FindingReader
 {
     private readonly Lexicon _lexicon;
+    private readonly OwnNames _ownNames;
     private readonly Topics _topics;
     private readonly Lazy<SoundLexicon> _sounds;
 
     /// <summary>A reader for one sheet. It can be shared between threads.</summary>
     /// <param name="sheet">The sheet whose checks are spoken of.</param>
-    public FindingReader(CheckSheet sheet)
+    /// <param name="ownWords">The workshop's own words; one whose check or condition the sheet does not have says
+    /// nothing.</param>
+    public FindingReader(CheckSheet sheet, IReadOnlyList<OwnWord>? ownWords = null)
     {
         Sheet = sheet;
-        _lexicon = new(sheet);
+        _lexicon = new(sheet, ownWords ?? []);
+        _ownNames = new(sheet, _lexicon, ownWords ?? []);
         _topics = new(sheet);
         _sounds = new(() => new(sheet));
     }
@@ -36,7 +40,8 @@ public sealed class FindingReader
     public IReadOnlyList<Finding> Read(string text, string? openCheck = null)
     {
         var open = openCheck is null ? null : Sheet.Find(openCheck);
-        return new SoundRepair(new(_sounds), _lexicon, tokens => Read(tokens, text, open)).Findings(Hesitations.Drop(Tokenizer.Cut(text)));
+        return new SoundRepair(new(_sounds), _lexicon, tokens => Read(tokens, text, open)).Findings(
+            _ownNames.Replace(Hesitations.Drop(Tokenizer.Cut(text))));
     }
 
     /// <summary>The findings of what was heard. Beyond those of its text, a number the speech model was unsure of is

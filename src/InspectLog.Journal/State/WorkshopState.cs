@@ -7,16 +7,19 @@ namespace InspectLog.Journal.State;
 
 /// <summary>What the workshop's own journal says.</summary>
 /// <param name="Instruments">Instruments in use, in the order they were added.</param>
-public sealed record WorkshopState(ImmutableList<Instrument> Instruments)
+/// <param name="Words">The workshop's own words, in the order they were added.</param>
+public sealed record WorkshopState(ImmutableList<Instrument> Instruments, ImmutableList<WorkshopWord> Words)
 {
     /// <summary>A workshop without a journal.</summary>
-    public static readonly WorkshopState Empty = new([]);
+    public static readonly WorkshopState Empty = new([], []);
 
     /// <summary>The state after one more entry.</summary>
     public WorkshopState Apply(JournalEntry entry) => entry.Body switch
     {
         InstrumentAdded added => this with { Instruments = Without(added.Instrument.Id).Add(added.Instrument) },
         InstrumentRetired retired => this with { Instruments = Without(retired.Id) },
+        OwnWordAdded added => this with { Words = Words.Add(new(entry.Sequence, entry.LocalTime, entry.Actor, added)) },
+        OwnWordRemoved removed => this with { Words = Words.RemoveAll(word => word.Number == removed.Word) },
         _ => this,
     };
 

@@ -15,7 +15,7 @@ internal static class Read
 
     public static Finding Single(string text, string? open = null) => Assert.Single(Reader.Read(text, open));
 
-    private static string Short(Finding finding) => string.Join(' ', new[]
+    public static string Short(Finding finding) => string.Join(' ', new[]
     {
         finding.Check,
         finding.Place is { } place ? $"@{place.Cylinder}" : null,

@@ -259,6 +259,21 @@ public sealed class VehicleStateTests
         Assert.Equal("New meter", state.Instruments[1].Name);
     }
 
+    [Fact]
+    public void Workshop_lists_its_own_words_until_they_are_removed()
+    {
+        var state = new EntryBody[]
+        {
+            new OwnWordAdded("sheet", "cooked", "lead-condition", "burnt"),
+            new OwnWordAdded("sheet", "sparkler", "plug-condition", null),
+            new OwnWordRemoved(1),
+            new OwnWordRemoved(9),
+        }.Select((body, i) => Entry(i + 1, body)).Aggregate(WorkshopState.Empty, (now, entry) => now.Apply(entry));
+
+        var word = Assert.Single(state.Words);
+        Assert.Equal((2, "sparkler", "Tess Okafor"), (word.Number, word.Body.Phrase, word.Actor));
+    }
+
     private static ProposedFinding Proposed =>
         new("reading", "plug-gap", 3, 0.65, null, null, null, false, null, "words", 0, 5, null);
 

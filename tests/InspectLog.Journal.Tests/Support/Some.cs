@@ -71,6 +71,9 @@ public static class Some
         new UtteranceKept(7, Recording, 1.4, "lead-resistance"),
         new CommandHeard(32, SpokenCommand.TakeBack, "faint"),
         new CommandDone(32, CommandOutcome.TakenBack, [33], "spark", "Taken back: lead 3, 9.0 kΩ."),
+        new OwnWordAdded("ignition-breakerless-6", "cooked", "lead-condition", "burnt"),
+        new OwnWordAdded("ignition-breakerless-6", "sparkler", "plug-condition", null),
+        new OwnWordRemoved(39),
     ];
 
     /// <summary>25 November 2026, 10:30 in Greenwich, in a workshop one hour ahead.</summary>

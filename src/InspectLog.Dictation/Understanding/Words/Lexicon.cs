@@ -35,7 +35,8 @@ internal sealed class Lexicon
     private readonly HashSet<string> _subjectWords = new(StringComparer.Ordinal);
     private readonly HashSet<string> _placeNouns = new(StringComparer.Ordinal) { "cylinder", "number" };
 
-    public Lexicon(CheckSheet sheet)
+    /// <summary>The phrases of a sheet and of everyday speech, with what own words mean of its conditions.</summary>
+    public Lexicon(CheckSheet sheet, IEnumerable<OwnWord> ownWords)
     {
         foreach (var check in sheet.Checks)
         {
@@ -55,6 +56,14 @@ internal sealed class Lexicon
         foreach (var phrase in OtherParts.All)
         {
             _phrases.Add(phrase, new Term { Role = Role.OtherPart });
+        }
+
+        foreach (var word in ownWords)
+        {
+            if (sheet.Find(word.Check) is { } check && check.Conditions.FirstOrDefault(known => known.Id == word.Condition) is { } condition)
+            {
+                _phrases.Add(word.Phrase, new Term { Condition = new(check, condition) });
+            }
         }
     }
 

@@ -7,6 +7,8 @@ internal sealed class PhraseTable<T>
 
     private sealed record Entry(string[] Stems, List<T> Meanings);
 
+    public bool IsEmpty => _byFirst.Count == 0;
+
     public void Add(string phrase, T meaning)
     {
         var stems = StemsOf(phrase);
