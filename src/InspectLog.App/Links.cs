@@ -10,6 +10,7 @@ public static class Links
     public const string Find = "/find";
     public const string Instruments = "/instruments";
     public const string Sheets = "/sheets";
+    public const string Words = "/words";
     public const string About = "/about";
 
     public static string Vehicle(string id) => $"/vehicles/{id}";
@@ -53,6 +54,8 @@ public static class Links
 
     public static string WearPart(string vehicleId, long part) =>
         string.Create(CultureInfo.InvariantCulture, $"/vehicles/{vehicleId}/parts/{part}");
+
+    public static string RemoveWord(long number) => string.Create(CultureInfo.InvariantCulture, $"{Words}/{number}/remove");
 
     public static string Sheet(string id) => $"/sheets/{id}";
 

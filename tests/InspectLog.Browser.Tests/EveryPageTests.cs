@@ -28,7 +28,7 @@ public sealed class EveryPageTests(BrowserFixture fixture, DemoFixture demo, ITe
         var addresses = await PageCrawl.AddressesAsync(
             page, "/", "/vehicles/marigold", "/vehicles/otter", closed!, $"{closed}/report", "/find?words=lead");
         Assert.Superset(
-            new HashSet<string> { "/vehicles/new", "/vehicles/marigold/journal", "/vehicles/marigold/parts/new", "/vehicles/marigold/trends/lead-resistance?by=date&place=4", "/instruments", "/sheets", "/about" },
+            new HashSet<string> { "/vehicles/new", "/vehicles/marigold/journal", "/vehicles/marigold/parts/new", "/vehicles/marigold/trends/lead-resistance?by=date&place=4", "/instruments", "/sheets", "/words", "/about" },
             addresses.ToHashSet());
 
         var faults = new List<string>();

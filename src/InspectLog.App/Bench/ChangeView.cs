@@ -11,8 +11,10 @@ namespace InspectLog.App.Bench;
 /// <param name="Sheet">Its sheet.</param>
 /// <param name="Note">The voice note, to play and read again.</param>
 /// <param name="Card">The proposal, with its repeats.</param>
+/// <param name="Unknown">Words heard that nothing explains, to be remembered; empty where there are none.</param>
 /// <param name="Form">The form as typed when it was refused; null otherwise. Fields: check, cylinder; for a reading
-/// value, unit; for a bracket goes, stops, unit; for an observation condition, absent; for an action action.</param>
+/// value, unit; for a bracket goes, stops, unit; for an observation condition, absent; for an action action;
+/// to remember what was said, remember, phrase, meaning.</param>
 /// <param name="Problems">Trouble with the garage.</param>
 public sealed record ChangeView(
     VehicleState Vehicle,
@@ -20,5 +22,6 @@ public sealed record ChangeView(
     CheckSheet Sheet,
     VoiceNote Note,
     ProposalCard Card,
+    string Unknown,
     RefusedForm? Form,
     IReadOnlyList<GarageProblem> Problems);

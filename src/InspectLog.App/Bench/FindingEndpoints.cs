@@ -76,7 +76,8 @@ public static class FindingEndpoints
 
         var form = await PostedForm.ReadAsync(context.Request);
         var changed = ChangedFinding.Read(form, scene, desk.Garage.Workshop, card);
-        if (changed is null)
+        var word = RememberedWord.Read(form, scene, desk.Garage.Workshop, card);
+        if (changed is null || !form.IsValid)
         {
             return Page.Of<ChangePage, ChangeView>(
                 View(desk, scene, recording, card, form.Refused("change")), StatusCodes.Status422UnprocessableEntity);
@@ -85,6 +86,11 @@ public static class FindingEndpoints
         desk.Record(scene, now => Card(desk, now, recording, index) is { State: ProposalState.Open }
             ? [changed, .. LooseEndRules.Following(now.Inspection, now.Sheet, changed)]
             : []);
+        if (word is not null)
+        {
+            desk.Garage.AppendToWorkshop(scene.Inspection.How.Technician, word);
+        }
+
         return Results.Redirect(Links.Inspection(vehicle, number));
     }
 
@@ -95,6 +101,7 @@ public static class FindingEndpoints
         scene.Sheet,
         scene.Inspection.FindVoiceNote(recording)!,
         card,
+        RememberedWord.Unknown(scene, desk.Garage.Workshop, recording, card),
         form,
         desk.Garage.Problems);
 

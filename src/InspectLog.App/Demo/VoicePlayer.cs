@@ -2,6 +2,7 @@ using InspectLog.App.Bench;
 using InspectLog.App.Commands.Json;
 using InspectLog.App.Listening;
 using InspectLog.App.Media;
+using InspectLog.App.OwnWords;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
@@ -34,7 +35,13 @@ internal sealed class VoicePlayer(DemoFiles files, Garage garage, StoryClock clo
         clock.Now += UntilHeard;
         var heard = Transcript(say.Recording, audio.Duration);
         garage.Append(vehicleId, JournalEntry.Program, _ => HeardEntries.Of(
-            sequence, kept, scene.Sheet.Id, heard, _transcripts.Model, _transcripts.ModelSha256));
+            sequence,
+            kept,
+            scene.Sheet.Id,
+            WorkshopWords.For(garage.Workshop, scene.Sheet.Id),
+            heard,
+            _transcripts.Model,
+            _transcripts.ModelSha256));
 
         if (say.Confirm)
         {

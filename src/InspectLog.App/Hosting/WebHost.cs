@@ -7,6 +7,7 @@ using InspectLog.App.HandsFree;
 using InspectLog.App.Instruments;
 using InspectLog.App.Listening;
 using InspectLog.App.Media;
+using InspectLog.App.OwnWords;
 using InspectLog.App.Reports;
 using InspectLog.App.Sheets;
 using InspectLog.App.Trends;
@@ -106,6 +107,7 @@ public static class WebHost
         app.MapReports();
         app.MapWorkings();
         app.MapInstruments();
+        app.MapWords();
         app.MapSheets();
         app.MapMedia();
     }

@@ -15,11 +15,18 @@ public static class HeardEntries
     /// <param name="recording">Sequence of the recording's entry.</param>
     /// <param name="kept">The recording.</param>
     /// <param name="sheetId">The inspection's sheet.</param>
+    /// <param name="ownWords">The workshop's own words for the sheet.</param>
     /// <param name="transcript">What was heard.</param>
     /// <param name="model">Name of the speech model's file.</param>
     /// <param name="modelSha256">Its SHA-256.</param>
     public static IReadOnlyList<EntryBody> Of(
-        long recording, RecordingKept kept, string sheetId, Transcript transcript, string model, string modelSha256)
+        long recording,
+        RecordingKept kept,
+        string sheetId,
+        IReadOnlyList<OwnWord> ownWords,
+        Transcript transcript,
+        string model,
+        string modelSha256)
     {
         var made = new TranscriptMade(
             recording,
@@ -36,7 +43,7 @@ public static class HeardEntries
         }
 
         var findings = BuiltInSheets.Find(sheetId) is { } sheet
-            ? new FindingReader(sheet).Read(transcript, kept.OpenCheck)
+            ? new FindingReader(sheet, ownWords).Read(transcript, kept.OpenCheck)
             : [];
         var proposed = new FindingsProposed(recording, [.. findings.Select(Proposals.From)]);
 

@@ -1,4 +1,5 @@
 using InspectLog.App.HandsFree;
+using InspectLog.App.OwnWords;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
@@ -131,7 +132,13 @@ public sealed partial class TranscriptionWorker(
         var transcript = await speech.TranscribeAsync(audio, new PageProgress(events, waiting), cancellationToken);
         var readiness = speech.Readiness;
         return HeardEntries.Of(
-            waiting.Recording, note.Recording, inspection.How.Sheet, transcript, readiness.Model, readiness.ModelSha256 ?? "");
+            waiting.Recording,
+            note.Recording,
+            inspection.How.Sheet,
+            WorkshopWords.For(garage.Workshop, inspection.How.Sheet),
+            transcript,
+            readiness.Model,
+            readiness.ModelSha256 ?? "");
     }
 
     /// <summary>Records what became of a note, unless somebody cancelled it meanwhile, tells the pages, and obeys what was

@@ -26,7 +26,7 @@ public sealed class FindingReader
     {
         Sheet = sheet;
         _lexicon = new(sheet, ownWords ?? []);
-        _ownNames = new(sheet, _lexicon, ownWords ?? []);
+        _ownNames = new(sheet, ownWords ?? []);
         _topics = new(sheet);
         _sounds = new(() => new(sheet));
     }

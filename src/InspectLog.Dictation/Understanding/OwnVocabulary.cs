@@ -45,7 +45,7 @@ public sealed class OwnVocabulary
     public string UnknownIn(string text)
     {
         var tokens = Tokenizer.Cut(text);
-        var own = new OwnNames(_sheet, _lexicon, _known);
+        var own = new OwnNames(_sheet, _known);
         var lexicon = new Lexicon(_sheet, _known);
         var (best, run) = ((First: 0, Next: 0), (First: 0, Next: 0));
         for (var at = 0; at < tokens.Count;)

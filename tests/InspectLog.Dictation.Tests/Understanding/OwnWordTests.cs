@@ -16,6 +16,7 @@ public sealed class OwnWordTests
         new("cooked", "lead-condition", "burnt"),
         new("cooked", "plug-condition", "worn"),
         new("gone soft", "spark", "weak"),
+        new("light thingy", "spark", null),
     ];
 
     private static readonly FindingReader Reader = new(Read.Reader.Sheet, Words);
@@ -33,6 +34,7 @@ public sealed class OwnWordTests
     [InlineData("Plug three is cooked.", "plug-condition @3 worn")]
     [InlineData("Lead three is not cooked.", "lead-condition @3 no burnt")]
     [InlineData("Spark on two has gone soft.", "spark @2 weak")]
+    [InlineData("The light thingy on four is weak.", "spark @4 weak")]
     public void Own_words_are_understood_as_what_they_stand_for(string text, string findings) =>
         Assert.Equal(findings, Line(Reader, text));
 
@@ -100,7 +102,7 @@ public sealed class OwnWordTests
 
     [Theory]
     [InlineData("", "Type the word")]
-    [InlineData("a phrase that nobody will ever say to a machine in any place", "60 characters")]
+    [InlineData("frobnitzfrobnitzfrobnitz gubbinsgubbinsgubbinsgubbins twiddlebit", "60 characters")]
     [InlineData("one word more than five zorbs", "5 words")]
     [InlineData("sparkler 3", "Leave figures out")]
     [InlineData("spark/ler", "letters, spaces and hyphens")]

@@ -32,6 +32,7 @@ internal sealed class Lexicon
     };
 
     private readonly PhraseTable<Term> _phrases = new();
+    private readonly PhraseTable<Term> _own = new();
     private readonly HashSet<string> _subjectWords = new(StringComparer.Ordinal);
     private readonly HashSet<string> _placeNouns = new(StringComparer.Ordinal) { "cylinder", "number" };
 
@@ -62,6 +63,7 @@ internal sealed class Lexicon
         {
             if (sheet.Find(word.Check) is { } check && check.Conditions.FirstOrDefault(known => known.Id == word.Condition) is { } condition)
             {
+                _own.Add(word.Phrase, new Term { Condition = new(check, condition) });
                 _phrases.Add(word.Phrase, new Term { Condition = new(check, condition) });
             }
         }
@@ -71,7 +73,7 @@ internal sealed class Lexicon
     /// check is among its meanings: "burnt through" is burnt for those that do not know it.</summary>
     public (int Length, IReadOnlyList<Term> Meanings)? Match(IReadOnlyList<Token> tokens, int at)
     {
-        var matches = _phrases.Matches(tokens, at).ToList();
+        var matches = _phrases.Matches(tokens, at).Where(match => !CutsOwn(tokens, at, at + match.Length)).ToList();
         if (matches.Count == 0)
         {
             return null;
@@ -99,6 +101,10 @@ internal sealed class Lexicon
     /// <summary>The words of a phrase that count when it is compared with what was said.</summary>
     public static IReadOnlyList<string> Content(string phrase) =>
         [.. PhraseTable<Term>.StemsOf(phrase).Where(stem => !SmallWords.Contains(stem)).Distinct()];
+
+    // "Has gone" is a phrase, but not where the workshop's own "gone soft" begins in it.
+    private bool CutsOwn(IReadOnlyList<Token> tokens, int at, int next) =>
+        !_own.IsEmpty && Enumerable.Range(at + 1, next - at - 1).Any(inside => _own.Match(tokens, inside) is { } own && inside + own.Length > next);
 
     // A part the sheet also names in the plural is one that is counted: leads, towers, but only one cap.
     private static IEnumerable<string> Counted(string phrase) =>

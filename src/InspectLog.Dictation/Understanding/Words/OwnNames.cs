@@ -6,12 +6,10 @@ namespace InspectLog.Dictation.Understanding.Words;
 /// reader knows nothing of own names and a text without one is read as ever.</summary>
 internal sealed class OwnNames
 {
-    private readonly Lexicon _lexicon;
     private readonly PhraseTable<string> _names = new();
 
-    public OwnNames(CheckSheet sheet, Lexicon lexicon, IEnumerable<OwnWord> words)
+    public OwnNames(CheckSheet sheet, IEnumerable<OwnWord> words)
     {
-        _lexicon = lexicon;
         foreach (var word in words.Where(word => word.Condition is null))
         {
             if (sheet.Find(word.Check) is { } check)
@@ -21,9 +19,8 @@ internal sealed class OwnNames
         }
     }
 
-    /// <summary>How many tokens the own name takes that starts at a token; 0 where none does. A phrase of the sheet
-    /// that is longer comes first.</summary>
-    public int Length(IReadOnlyList<Token> tokens, int at) => Match(tokens, at)?.Length ?? 0;
+    /// <summary>How many tokens the own name takes that starts at a token; 0 where none does.</summary>
+    public int Length(IReadOnlyList<Token> tokens, int at) => _names.Match(tokens, at)?.Length ?? 0;
 
     /// <summary>The tokens with the sheet's names, each standing where the own name stood in the text.</summary>
     public IReadOnlyList<Token> Replace(IReadOnlyList<Token> tokens)
@@ -36,16 +33,15 @@ internal sealed class OwnNames
         var replaced = new List<Token>(tokens.Count);
         for (var at = 0; at < tokens.Count;)
         {
-            if (Match(tokens, at) is { } own)
+            if (_names.Match(tokens, at) is { } own)
             {
-                replaced.AddRange(Standing(own.Name, tokens[at], tokens[at + own.Length - 1]));
+                replaced.AddRange(Standing(own.Meanings[0], tokens[at], tokens[at + own.Length - 1]));
                 at += own.Length;
-                continue;
             }
-
-            var known = _lexicon.Match(tokens, at)?.Length ?? 1;
-            replaced.AddRange(Enumerable.Range(at, known).Select(i => tokens[i]));
-            at += known;
+            else
+            {
+                replaced.Add(tokens[at++]);
+            }
         }
 
         return replaced;
@@ -55,11 +51,6 @@ internal sealed class OwnNames
     private static string SheetName(Check check) =>
         check is { PerCylinder: true, Spoken: { MainForActions: true, Parts: [var part, ..] } } ? part
         : check.Spoken.Subjects.Concat(check.Spoken.Parts).First();
-
-    private (int Length, string Name)? Match(IReadOnlyList<Token> tokens, int at) =>
-        _names.Match(tokens, at) is { } own && own.Length >= (_lexicon.Match(tokens, at)?.Length ?? 0)
-            ? (own.Length, own.Meanings[0])
-            : null;
 
     private static IEnumerable<Token> Standing(string name, Token first, Token last)
     {

@@ -1,0 +1,11 @@
+using InspectLog.App.Forms;
+using InspectLog.Journal;
+using InspectLog.Journal.State;
+
+namespace InspectLog.App.OwnWords;
+
+/// <summary>The workshop's own words.</summary>
+/// <param name="Words">The words, in the order they were added.</param>
+/// <param name="Form">The form as typed when it was refused; null otherwise. Fields: phrase, check, condition.</param>
+/// <param name="Problems">Trouble with the garage.</param>
+public sealed record WordsView(IReadOnlyList<WorkshopWord> Words, RefusedForm? Form, IReadOnlyList<GarageProblem> Problems);
