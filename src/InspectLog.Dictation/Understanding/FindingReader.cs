@@ -40,8 +40,9 @@ public sealed class FindingReader
     public IReadOnlyList<Finding> Read(string text, string? openCheck = null)
     {
         var open = openCheck is null ? null : Sheet.Find(openCheck);
-        return new SoundRepair(new(_sounds), _lexicon, tokens => Read(tokens, text, open)).Findings(
-            _ownNames.Replace(Hesitations.Drop(Tokenizer.Cut(text))));
+        var repair = new SoundRepair(new(_sounds), _lexicon, tokens => Read(tokens, text, open));
+        var (taken, reading) = repair.Read(_ownNames.Replace(Hesitations.Drop(Tokenizer.Cut(text))));
+        return new NotUnderstood(taken, reading).Mark();
     }
 
     /// <summary>The findings of what was heard. Beyond those of its text, a number the speech model was unsure of is

@@ -17,6 +17,8 @@ public sealed class ConditionsTests
 
     [Theory]
     [InlineData("Plug two is fine.", "plug-condition @2 good")]
+    [InlineData("Leads two and four are on the wrong towers.", "lead-routing @2 swapped; lead-routing @4 swapped")]
+    [InlineData("Rotor contact pitted.", "rotor-top pitted")]
     [InlineData("Leads three and five are crossed over.", "lead-routing @3 swapped; lead-routing @5 swapped")]
     [InlineData("Cylinder two fires.", "spark @2 present")]
     [InlineData("She fires up.", "engine-restart started")]

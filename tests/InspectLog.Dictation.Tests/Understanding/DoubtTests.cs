@@ -55,6 +55,62 @@ public sealed class DoubtTests
     public void A_word_that_sounds_like_a_number_beside_one_is_marked(string text) =>
         Assert.NotNull(Read.Single(text).Doubt);
 
+    // A word of the sheet misheard as another English word, beside a noun that means a condition by itself.
+    [Theory]
+    [InlineData("Week spark on cylinder six", "'week' was not understood")]
+    [InlineData("Spark is thing on number three", "'thing' was not understood")]
+    [InlineData("No wear on the rotor type", "'type' was not understood")]
+    [InlineData("Leads when and two are good, the rest are cracked", "not understood")]
+    [InlineData("Spark is good on run and two", "belongs")]
+    [InlineData("Number run, spark is good", "belongs")]
+    [InlineData("Lead five reads ten and a have k", "'k' stands without a number")]
+    [InlineData("Secondary nine k. No, tan k", "'k' stands without a number")]
+    [InlineData("Too fires, spark on three", "'Too' stands where a number belongs")]
+    [InlineData("Clean plug five and put it back", "may be what was done")]
+    [InlineData("Rotor is cleaned", "may be what was done")]
+    [InlineData("Insulation cracked lead six", "may be where it is")]
+    [InlineData("Air gap thirty thou", "30 sounds like 13")]
+    public void A_word_not_understood_beside_a_finding_is_marked(string text, string doubt)
+    {
+        var findings = Read.Reader.Read(text);
+
+        Assert.NotEmpty(findings);
+        Assert.Contains(findings, finding => finding.Doubt?.Contains(doubt, StringComparison.OrdinalIgnoreCase) ?? false);
+    }
+
+    [Theory]
+    [InlineData("Supply is 12 point 4 bolts", 12.4)]
+    [InlineData("Coil circuit 1.7 homes", 1.7)]
+    [InlineData("Plug gap on plug three 35 though", 0.889)]
+    [InlineData("Secondary 9 point for K", 9400)]
+    public void A_word_that_sounds_like_a_unit_or_number_is_taken_for_it_and_marked(string text, double value)
+    {
+        var finding = Read.Single(text);
+
+        Assert.Equal(value, finding.Value!.Value, 1e-9);
+        Assert.Contains("was taken", finding.Doubt, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("No spark on for.", 4)]
+    [InlineData("Spark on number won is fine", 1)]
+    public void A_word_that_sounds_like_a_number_where_a_cylinder_belongs_is_taken_for_it_and_marked(string text, int cylinder)
+    {
+        var finding = Read.Single(text);
+
+        Assert.Equal(cylinder, finding.Place?.Cylinder);
+        Assert.Contains("was taken as", finding.Doubt, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Lead two has a burn on it near the manifold")]
+    [InlineData("Volts at the ballast, eleven point four")]
+    [InlineData("Spark on three, she sparks nicely")]
+    [InlineData("Secondary ten point four, not ten point one, k")]
+    [InlineData("Air gap fourteen thou")]
+    public void Everyday_words_beside_a_finding_raise_no_doubt(string text) =>
+        Assert.All(Read.Reader.Read(text), finding => Assert.Null(finding.Doubt));
+
     private static Transcript Heard(string text, params double[] probabilities)
     {
         var at = 0;

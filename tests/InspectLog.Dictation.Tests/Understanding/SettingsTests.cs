@@ -22,6 +22,9 @@ public sealed class SettingsTests
     [InlineData("The point three feeler slides through and the point three five won't.", "pickup-air-gap 0.3|0.35")]
     [InlineData("Air gap goes at point three, stops at point three five.", "pickup-air-gap 0.3|0.35")]
     [InlineData("Plug four: point eight goes, point nine stops.", "plug-gap @4 0.8|0.9")]
+    [InlineData("The pickup takes a point three millimetre feeler and refuses point three five.", "pickup-air-gap 0.3|0.35")]
+    [InlineData("Air gap: point three slides in, won't take point three five.", "pickup-air-gap 0.3|0.35")]
+    [InlineData("Air gap accepts point three and point three five binds.", "pickup-air-gap 0.3|0.35")]
     public void Gauges_give_a_bracket(string text, string findings) => Assert.Equal(findings, Read.Line(text));
 
     [Fact]

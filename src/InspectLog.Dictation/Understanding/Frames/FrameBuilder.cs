@@ -267,7 +267,7 @@ internal sealed class FrameBuilder
         }
 
         _draft.Frame.Echo = Echo.Same;
-        _draft.PlaceMarked = _tokens[item.Next - 1].Stem is "on" or "for" or "with";
+        _draft.PlaceMarked = _tokens[item.Next - 1].Stem is "on" or "for" or "with" || _draft.Ahead() is { Number: true };
         _draft.Preposition = _draft.PlaceMarked;
     }
 

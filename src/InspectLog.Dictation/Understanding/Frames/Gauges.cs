@@ -27,7 +27,7 @@ internal sealed class Gauges(Draft draft)
         {
             predicates[^1] = value with { Goes = goes };
         }
-        else if (predicates is not [.., ValueSaid { Goes: not null }] || draft.Comma)
+        else if (predicates is not [.., ValueSaid { Goes: not null }] || draft.Separated)
         {
             _ahead = goes;
         }

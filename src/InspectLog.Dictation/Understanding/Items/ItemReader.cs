@@ -125,16 +125,22 @@ internal sealed class ItemReader
     // "Lead to is cracked": a small word that sounds like a number, right where a number belongs.
     private Item? Homophone(int at)
     {
-        if (_tokens[at].Text is not ("to" or "too" or "for" or "won" or "ate" or "fore") || Last is not { Subject: true } noun
-            || !_lexicon.IsPlaceNoun(_tokens[noun.Next - 1].Stem) || _tokens[noun.Next - 1].Plural || at + 1 >= _next
-            || _items.Any(item => item.Actions.Count > 0))
+        if (_tokens[at].Text is not ("to" or "too" or "for" or "won" or "ate" or "fore") || _items.Any(item => item.Actions.Count > 0))
         {
             return null;
         }
 
-        var after = _phrases.Match(at + 1)?.Meanings;
+        var ends = at + 1 >= _next || _tokens[at + 1].Kind == TokenKind.Mark;
+        var named = Last is { Subject: true } noun && _lexicon.IsPlaceNoun(_tokens[noun.Next - 1].Stem) && !_tokens[noun.Next - 1].Plural;
+        var placed = Last is { Role: Role.PlaceMark } || Last is { Role: Role.Preposition } preposition && _tokens[preposition.First].IsWord("on");
+        if (!(named && !ends || placed))
+        {
+            return null;
+        }
+
+        var after = ends ? null : _phrases.Match(at + 1)?.Meanings;
         var fits = after?.Any(term => term.Role is Role.Verb or Role.Was or Role.Not || term.Condition is not null) ?? false;
-        if (!fits && !IsValue(at + 1))
+        if (!fits && !(placed && ends) && (placed || !IsValue(at + 1)))
         {
             return null;
         }

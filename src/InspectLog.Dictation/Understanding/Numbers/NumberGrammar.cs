@@ -171,7 +171,11 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
             yield break;
         }
 
-        yield return new(after, count / denominator, 0, false);
+        // "Two and five half" is no seven halves: nobody says a fraction above one so.
+        if (count < denominator)
+        {
+            yield return new(after, count / denominator, 0, false);
+        }
     }
 
     private int AfterOfA(int at)

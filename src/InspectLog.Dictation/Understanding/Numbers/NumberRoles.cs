@@ -214,6 +214,11 @@ internal sealed class NumberRoles
         var unit = UnitGrammar.TopDeadCentre(_tokens, at) > 0
             ? new UnitReading(reading.Next, [Units.Degree], 1, Angle: true)
             : _numbers.Unit(reading.Next);
+        if (unit is { Doubt: not null } && unit.Units[0].Kind != _check.Measurand.Kind)
+        {
+            unit = null;
+        }
+
         if (unit is not null && unit.Next <= _next && Value(at, reading, unit, unit.Next) is { } withUnit)
         {
             yield return withUnit;
@@ -233,7 +238,7 @@ internal sealed class NumberRoles
         }
 
         var bare = unit is null && reading.Whole ? 0.4 : 0;
-        var role = new ValueNumber(at, next, size.Value, unit is not null, reading.Value, size.Doubt(_check) ?? reading.Doubt)
+        var role = new ValueNumber(at, next, size.Value, unit is not null, reading.Value, Doubts.Join(size.Doubt(_check) ?? reading.Doubt ?? Twins.Doubt(reading.Value, unit, _check), unit?.Doubt))
         {
             AngleSaid = unit is { Angle: true },
             RangeEnd = _context.Between || IsRangeWord(next) || at > _first && IsRangeWord(at - 1),

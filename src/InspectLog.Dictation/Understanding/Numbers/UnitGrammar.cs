@@ -17,6 +17,15 @@ internal sealed class UnitGrammar(IReadOnlyList<Token> tokens)
         (Units.Inch, ["inch", "inches", "of an inch"]),
         (Units.Degree, ["degree", "deg", "°", "crank degree"]));
 
+    // What a speech model writes for a unit: English words that sound nearly the same.
+    private static readonly PhraseTable<Unit> SoundAlikes = Table(
+        (Units.Ohm, ["home", "own", "owe", "arm", "roam", "holm"]),
+        (Units.Kilohm, ["kilo home", "kay home", "k home", "kilo own", "cay", "okay", "quay"]),
+        (Units.Volt, ["bolt", "vault", "vote", "fault", "bold"]),
+        (Units.Millimetre, ["millie meter", "milly meter", "mellow meter"]),
+        (Units.Thou, ["though", "vow", "thaw", "sow"]),
+        (Units.Degree, ["decree", "decrease", "agree", "the grease"]));
+
     private static readonly PhraseTable<bool> Foreign = Table(
         (true, [
             "amp", "ampere", "milliamp", "watt", "rpm", "rev", "r p m", "psi", "bar", "percent", "per cent", "mile",
@@ -58,7 +67,7 @@ internal sealed class UnitGrammar(IReadOnlyList<Token> tokens)
 
         if (known is not { } unit)
         {
-            return Direction(at, Units.Degree);
+            return Direction(at, Units.Degree) ?? SoundAlike(at);
         }
 
         var next = at + unit.Length;
@@ -70,6 +79,10 @@ internal sealed class UnitGrammar(IReadOnlyList<Token> tokens)
     /// <summary>How many tokens at a place say "top dead centre", which is an angle of zero; 0 where none do.</summary>
     public static int TopDeadCentre(IReadOnlyList<Token> tokens, int at) =>
         at < tokens.Count && Zero.Match(tokens, at) is { } zero ? zero.Length : 0;
+
+    private UnitReading? SoundAlike(int at) => SoundAlikes.Match(tokens, at) is { } alike
+        ? new(at + alike.Length, alike.Meanings, 1, false) { Doubt = $"'{tokens[at].Text}' was taken as {alike.Meanings[0].Symbol}" }
+        : null;
 
     private UnitReading? Direction(int at, Unit degree) =>
         at < tokens.Count && Directions.Match(tokens, at) is { } direction

@@ -10,5 +10,8 @@ namespace InspectLog.Dictation.Understanding.Numbers;
 /// <param name="Angle">Whether the words speak of the crankshaft: "before top dead centre", "advanced".</param>
 internal sealed record UnitReading(int Next, IReadOnlyList<Unit> Units, int Sign, bool Angle)
 {
+    /// <summary>Why a person should look twice: the word only sounds like the unit.</summary>
+    public string? Doubt { get; init; }
+
     public bool Foreign => Units.Count == 0;
 }

@@ -36,7 +36,7 @@ internal sealed class SoundRepair(SoundLookup sounds, Lexicon lexicon, Func<IRea
     // Limits the work on long texts: tokens read again for all hypotheses together, and words looked up by sound. A note
     // of some sentences stays far below.
     private const int MostTokensRead = 1000;
-    private const int MostLookups = 40;
+    private const int MostLookups = 30;
 
     private readonly Dictionary<FindingContent, string> _doubts = [];
     private int _tokensRead;
@@ -54,8 +54,9 @@ internal sealed class SoundRepair(SoundLookup sounds, Lexicon lexicon, Func<IRea
 
     private sealed record Outcome(Hypothesis Hypothesis, IReadOnlyList<Token> Tokens, TextReading Reading, HashSet<FindingContent> Gained);
 
-    /// <summary>The findings of a text, with what misheard words were taken for marked as doubtful.</summary>
-    public IReadOnlyList<Finding> Findings(IReadOnlyList<Token> tokens)
+    /// <summary>The words of a text as they were taken, and what they say, with what misheard words were taken for marked
+    /// as doubtful.</summary>
+    public (IReadOnlyList<Token> Tokens, TextReading Reading) Read(IReadOnlyList<Token> tokens)
     {
         var reading = read(tokens);
         for (var first = 0; first < tokens.Count;)
@@ -75,9 +76,12 @@ internal sealed class SoundRepair(SoundLookup sounds, Lexicon lexicon, Func<IRea
             first = next + 1;
         }
 
-        return [.. reading.Findings.Select(finding => _doubts.TryGetValue(FindingContent.Of(finding), out var doubt)
-            ? finding with { Doubt = Doubts.Join(finding.Doubt, doubt) }
-            : finding)];
+        return (tokens, reading with
+        {
+            Findings = [.. reading.Findings.Select(finding => _doubts.TryGetValue(FindingContent.Of(finding), out var doubt)
+                ? finding with { Doubt = Doubts.Join(finding.Doubt, doubt) }
+                : finding)],
+        });
     }
 
     private static int ClauseEnd(IReadOnlyList<Token> tokens, int at)
@@ -230,7 +234,7 @@ internal sealed class SoundRepair(SoundLookup sounds, Lexicon lexicon, Func<IRea
 
     private Outcome? Try(Hypothesis hypothesis, Clause clause)
     {
-        if (_tokensRead > MostTokensRead)
+        if (_tokensRead + clause.Tokens.Count > MostTokensRead)
         {
             return null;
         }

@@ -27,7 +27,7 @@ internal static class EverydayWords
             + "just inside the limit|within the limit|within limits|over the limit|just over the limit|"
             + "under the limit|near the limit|close to the limit|in spec|within spec|out of spec|on spec|to spec|"
             + "in tolerance|within tolerance|out of tolerance|high|low|on the high side|on the low side|on the edge|"
-            + "a bit tight|a bit wide|too high|too low|too wide|too small|in range|within range|by the book|borderline"),
+            + "a bit tight|a bit wide|too high|too low|too wide|too small|in range|within range|by the book|borderline|fat|big|blue|crisp|snappy|sweetly"),
         (Role.Preposition,
             "on|at|of|in|right at|right on|right by|right near|right next to|for|across|from|with|by|near|under|around the|along|against|into|onto|inside|round|"
             + "through the|off|next to|behind|beside|above|below the|over the|towards|per"),
@@ -84,10 +84,12 @@ internal static class EverydayWords
         (Role.Goes,
             "goes|go|goes in|goes through|goes between|fits|fit|passes|passes through|pass|slides|slides in|"
             + "slides through|slips in|slips through|drops in|drops through|enters|will go|will go in|just goes|"
-            + "slide|slides between|is a go|does go|gets in|will fit|will pass|clears|is loose in it|went in|went|fitted in"),
+            + "slide|slides between|is a go|does go|gets in|will fit|will pass|clears|is loose in it|went in|went|fitted in|takes|accepts|"
+            + "admits|swallows|lets in|will take|will accept|slid in|slipped in|passed"),
         (Role.Stops,
             "stops|stop|no go|is a no go|jams|sticks|binds|is too tight|too tight|is tight|too thick|is too thick|"
-            + "is too big|too big|stuck|is refused|stays out|catches|catch|grabs|blocks"),
+            + "is too big|too big|stuck|is refused|stays out|catches|catch|grabs|blocks|"
+            + "refuses|rejects|won't take|will not take|doesn't take|does not take|won't accept|will not accept|won't let in"),
         (Role.To, "to|through|thru|till|until|up to|down to"),
         (Role.Between, "between|from|anywhere from|anywhere between|somewhere between|in between"),
         (Role.Same, "same|the same|ditto|likewise|same again|same for|same on|same story on|identical|same with|as is|same thing on|same as"),

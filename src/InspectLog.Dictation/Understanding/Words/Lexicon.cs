@@ -110,6 +110,12 @@ internal sealed class Lexicon
     private static IEnumerable<string> Counted(string phrase) =>
         Tokenizer.Cut(phrase).Where(token => token.Plural).Select(token => token.Stem);
 
+    // "In the wrong tower", "on the wrong tower", "to the wrong tower": people take one for the other.
+    private static IEnumerable<string> Tied(string phrase) =>
+        phrase.StartsWith("in the ", StringComparison.Ordinal) || phrase.StartsWith("on the ", StringComparison.Ordinal)
+            ? [phrase, $"in {phrase[3..]}", $"on {phrase[3..]}", $"at {phrase[3..]}", $"to {phrase[3..]}"]
+            : [phrase];
+
     private void AddCheck(Check check)
     {
         foreach (var phrase in check.Spoken.Subjects.Concat(check.Spoken.Parts))
@@ -126,7 +132,7 @@ internal sealed class Lexicon
 
         foreach (var condition in check.Conditions)
         {
-            foreach (var phrase in condition.Phrases.Prepend(condition.Id))
+            foreach (var phrase in condition.Phrases.Prepend(condition.Id).SelectMany(Tied).Distinct(StringComparer.Ordinal))
             {
                 _phrases.Add(phrase, new Term { Condition = new(check, condition) });
             }

@@ -6,7 +6,8 @@ namespace InspectLog.Dictation.Understanding.Words;
 /// <param name="Check">The check.</param>
 /// <param name="Subject">Weight of the longest name of the check that was said in full.</param>
 /// <param name="Parts">Weight of the parts of it that were said.</param>
-internal readonly record struct Ranked(Check Check, int Subject, int Parts)
+/// <param name="Strange">How many of the words occur in no name of the check.</param>
+internal readonly record struct Ranked(Check Check, int Subject, int Parts, int Strange)
 {
     public int Score => Subject + Parts;
 }
@@ -53,7 +54,8 @@ internal sealed class Topics
     {
         var bag = said.Where(word => word.Phrase == word.Stem || names.Phrases.Contains(word.Phrase))
             .Select(word => word.Stem).ToHashSet(StringComparer.Ordinal);
-        return new(names.Check, LongestSubject(names, bag) * SubjectWeight, bag.Count(names.Parts.Contains) * PartWeight);
+        return new(names.Check, LongestSubject(names, bag) * SubjectWeight, bag.Count(names.Parts.Contains) * PartWeight,
+            bag.Count(word => !names.Parts.Contains(word) && !names.Subjects.Any(subject => subject.Contains(word))));
     }
 
     private static int LongestSubject(Names names, HashSet<string> bag)

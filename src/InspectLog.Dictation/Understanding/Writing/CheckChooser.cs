@@ -121,7 +121,9 @@ internal sealed class CheckChooser(Topics topics, Memory memory, Check? openChec
             return null;
         }
 
-        var tied = ranked.Where(one => one.Score == ranked[0].Score).ToList();
+        // "Rotor contact" names the rotor: a check that knows all the words goes before one that knows some.
+        var strange = ranked.Where(one => one.Score == ranked[0].Score).Min(one => one.Strange);
+        var tied = ranked.Where(one => one.Score == ranked[0].Score && one.Strange == strange).ToList();
         if (tied.Count == 1)
         {
             return tied[0];

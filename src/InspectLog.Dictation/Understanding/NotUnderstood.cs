@@ -1,0 +1,195 @@
+using InspectLog.Dictation.Understanding.Numbers;
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding;
+
+/// <summary>Marks findings beside words that were not understood, for such a word may be one that was misheard: "week
+/// spark" is no plain spark, and in "weak on run and two" a cylinder is missing.</summary>
+internal sealed class NotUnderstood(IReadOnlyList<Token> tokens, TextReading reading)
+{
+    // How many words back a name left out of "the rest" may stand.
+    private const int RestReach = 12;
+
+    // A clause of no more words than these that says nothing may have been the place or part of the next one.
+    private const int ShortClause = 2;
+
+    // Words of all talk that say nothing of how something is.
+    private static readonly HashSet<string> Everyday = new(
+        ("came|come|comes|went|going|call|called|sees|back|one|ones|put|time|side|end|way|place|car|again|me|us|him|so|by|if|as|than|"
+        + "twice|somewhere|nope|total|old|static|fitted|refitted|clipped|cranks|tight|second|between").Split('|'), StringComparer.Ordinal);
+
+    private readonly NumberLookup _numbers = new(tokens);
+    private readonly string?[] _doubts = new string?[reading.Findings.Count];
+
+    /// <summary>The findings, those beside something not understood marked.</summary>
+    public IReadOnlyList<Finding> Mark()
+    {
+        for (var first = 0; first < tokens.Count;)
+        {
+            var next = End(first, ClausesEnd);
+            InClause(first, next);
+            first = next + 1;
+        }
+
+        return [.. reading.Findings.Select((finding, i) => _doubts[i] is null ? finding : finding with { Doubt = Doubts.Join(finding.Doubt, _doubts[i]) })];
+    }
+
+    private void InClause(int first, int next)
+    {
+        var within = Within(first, next);
+        for (var at = first; at < next; at++)
+        {
+            if (IsLoneUnit(at, first, next) || IsLonePoint(at))
+            {
+                Doubt(within.Count > 0 ? within : LastBefore(at), at, "stands without a number");
+            }
+            else if (IsHoleInList(at, first, next) || IsHoleAfterMark(at, first, next) || at == first && IsNumberBeforePredicate(at, next) || IsHoleInNumber(at, first, next))
+            {
+                Doubt(Within(first, End(first, SentenceEnd)), at, "stands where a number belongs");
+            }
+            else if (IsCommand(at, first, next))
+            {
+                Doubt(within, at, "may be what was done, or how it was found");
+            }
+            else if (IsLoosePlace(at, next))
+            {
+                Doubt([.. within.Where(i => reading.Findings[i].Place is null)], at + 1, "may be where it is");
+            }
+            else if (IsStrange(at))
+            {
+                Doubt(within, at, "was not understood");
+            }
+            else if (IsRest(at) && StrangeBefore(first) is { } strange)
+            {
+                Doubt(within, strange, "was not understood");
+            }
+        }
+
+        if (next > first && next - first <= ShortClause && Enumerable.Range(first, next - first).All(IsStrange) && next < tokens.Count)
+        {
+            Doubt(Within(next + 1, End(next + 1, ClausesEnd)), first, "was not understood");
+        }
+    }
+
+    // A word nobody told the program about, and which is not of all talk.
+    private bool IsStrange(int at) =>
+        Is(at, WordReading.Unknown) && tokens[at].Kind == TokenKind.Word && tokens[at].Text.Length > 1
+            && !Everyday.Contains(tokens[at].Text) && !tokens[at].Text.EndsWith("ly", StringComparison.Ordinal)
+            && !SaysWhere(at) && _numbers.Unit(at) is not { Foreign: false, Doubt: null }
+        || tokens[at].Text is "we" && at > 0 && (Is(at - 1, WordReading.Name) || tokens[at - 1].Stem is "is" or "'s");
+
+    // "Near the manifold", "with the strobe".
+    private bool SaysWhere(int at) => at > 1 && tokens[at - 1].Text is "the" or "a" && Is(at - 2, WordReading.Small)
+        && tokens[at - 2].Text is "near" or "on" or "at" or "by" or "with" or "in" or "against" or "under" or "behind" or "from";
+
+    // "Insulation cracked lead six": said of a lead, or of none.
+    private bool IsLoosePlace(int at, int next) =>
+        Is(at, WordReading.Predicate) && at + 3 == next && Is(at + 1, WordReading.Name) && Is(at + 2, WordReading.Number);
+
+    // "The rest" is all that was not named, so that a name not understood before it matters.
+    private bool IsRest(int at) => tokens[at].Text is "rest" or "others" or "remaining" or "else";
+
+    private int? StrangeBefore(int at)
+    {
+        for (var before = at - 1; before >= Math.Max(0, at - RestReach); before--)
+        {
+            if (IsStrange(before) || IsNumberSound(before) && before > 0 && (Is(before - 1, WordReading.Name) || tokens[before - 1].IsWord("and")))
+            {
+                return before;
+            }
+        }
+
+        return null;
+    }
+
+    private bool IsNumberSound(int at) => !Is(at, WordReading.Number) && tokens[at].Text is "to" or "too" or "for" or "won" or "ate" or "fore" or "do" or "due";
+
+    private bool IsLonePoint(int at) =>
+        !Is(at, WordReading.Number) && tokens[at].Kind == TokenKind.Word && NumberWords.IsPoint(tokens[at].Stem);
+
+    // "Number run is good", "all except far", "terminal do is corroded".
+    private bool IsHoleAfterMark(int at, int first, int next) =>
+        at > first && (tokens[at - 1].Text is "number" or "cylinder" or "except"
+            && (reading.Words[at] is WordReading.Unknown or WordReading.Predicate || IsNumberSound(at))
+            || IsNumberSound(at) && tokens[at].Text is "do" or "due" && Is(at - 1, WordReading.Name) && at + 1 < next);
+
+    // "Eleven and a have", "tan and a half k", "live an point three", "off four a look".
+    private bool IsHoleInNumber(int at, int first, int next)
+    {
+        if (Is(at, WordReading.Number))
+        {
+            var opens = at > first && !Is(at - 1, WordReading.Number);
+            var part = NumberWords.IsPoint(tokens[at].Stem) || tokens[at].Stem is "half" or "a" || at + 1 < next && Is(at + 1, WordReading.Number) && NumberWords.Denominator(tokens[at + 1].Stem) is not null;
+            return opens && part && tokens[at - 1].Stem is "and" or "an" && at - 1 > first && reading.Words[at - 2] is WordReading.Unknown or WordReading.Predicate
+                || opens && NumberWords.IsPoint(tokens[at].Stem) && reading.Words[at - 1] is WordReading.Unknown
+                || tokens[at].Text is "four" or "two" && at + 2 < next && tokens[at + 1].Text is "a" && !Is(at + 1, WordReading.Number);
+        }
+
+        return tokens[at].IsWord("and") && at > first && Is(at - 1, WordReading.Number) && at + 2 < next + 1 && at + 2 < tokens.Count
+            && tokens[at + 1].Text is "a" && !Is(at + 1, WordReading.Number) && reading.Words[at + 2] is WordReading.Unknown or WordReading.Tie or WordReading.Small;
+    }
+
+    // "No, eight in k", "ten and a have k"; but not "volts at the ballast" or "ten, not nine, k".
+    private bool IsLoneUnit(int at, int first, int next) =>
+        !Is(at, WordReading.Number) && tokens[at].Kind == TokenKind.Word && next - first > 1
+        && !(at == first && Is(at + 1, WordReading.Small)) && _numbers.Unit(at) is { Foreign: false, Angle: false, Doubt: null };
+
+    // "On run and two", "plugs when and four".
+    private bool IsHoleInList(int at, int first, int next) =>
+        at > first && at + 2 < next && (reading.Words[at] is WordReading.Unknown or WordReading.Predicate || IsNumberSound(at))
+        && (tokens[at - 1].Stem is "on" or "and" or "of" or "for" || IsNumberSound(at) && Is(at - 1, WordReading.Name))
+        && tokens[at + 1].Stem is "and" or "or" && Is(at + 2, WordReading.Number)
+        && (tokens[at - 1].Stem != "and" || at - 1 > first && Is(at - 2, WordReading.Number));
+
+    // "Too fires": two fires.
+    private bool IsNumberBeforePredicate(int at, int next) =>
+        tokens[at].Text is "to" or "too" or "for" or "won" or "ate" or "fore" && at + 1 < next
+        && (Is(at + 1, WordReading.Predicate) || tokens[at + 1].Stem is "is" or "are" or "read");
+
+    // "Clean it", "clean plug five", "clean and regapped": an order, or what was done with its ending lost. "Is cleaned":
+    // with an ending too many.
+    private bool IsCommand(int at, int first, int next) =>
+        Is(at, WordReading.Predicate) && (tokens[at].Text is "clean" && at + 1 < next
+            && (tokens[at + 1].Stem is "it" or "them" || at == first && Is(at + 1, WordReading.Name)
+                || at + 2 < next && tokens[at + 1].Stem is "and" && Is(at + 2, WordReading.Predicate) && tokens[at + 2].Text.EndsWith("ed", StringComparison.Ordinal))
+            || tokens[at].Text is "cleaned" && at > first && tokens[at - 1].Stem is "is" or "are" or "'s" or "both");
+
+    private List<int> Within(int first, int next)
+    {
+        if (first >= next)
+        {
+            return [];
+        }
+
+        var (start, end) = (tokens[first].Start, tokens[next - 1].End);
+        return [.. Enumerable.Range(0, reading.Findings.Count).Where(i => reading.Findings[i].Start < end && reading.Findings[i].End > start)];
+    }
+
+    private List<int> LastBefore(int at) =>
+        [.. Enumerable.Range(0, reading.Findings.Count)
+            .Where(i => reading.Findings[i].Kind == FindingKind.Reading && reading.Findings[i].End <= tokens[at].Start).TakeLast(1)];
+
+    private void Doubt(List<int> findings, int at, string why)
+    {
+        foreach (var i in findings)
+        {
+            _doubts[i] = Doubts.Join(_doubts[i], $"'{tokens[at].Text}' {why}");
+        }
+    }
+
+    private int End(int at, Func<Token, bool> ends)
+    {
+        while (at < tokens.Count && !ends(tokens[at]))
+        {
+            at++;
+        }
+
+        return at;
+    }
+
+    private static bool ClausesEnd(Token token) => token.Kind == TokenKind.Mark && token.Text[0] is not ('-' or '−');
+
+    private static bool SentenceEnd(Token token) => token.Kind == TokenKind.Mark && token.Text[0] is '.' or '?' or '!' or ';';
+
+    private bool Is(int at, WordReading kind) => reading.Words[at] == kind;
+}
