@@ -43,8 +43,9 @@ internal sealed class RunReader(
     {
         var run = draft.Item;
         var candidates = Candidates(out var nameless);
-        var context = Context();
         var best = candidates.Count == 0 ? 0 : candidates.Max(candidate => candidate.Score);
+        var quantity = best >= Topics.SubjectWeight && candidates.Where(candidate => candidate.Score == best).All(candidate => candidate.Check.Measurand is not null);
+        var context = Context() with { ValueDue = quantity && !draft.Frame.Says && draft.Ahead(item => item.Role is not (Role.Filler or Role.Comma)) is null };
         var readings = candidates.Take(MostCandidates)
             .Select(candidate => (candidate, Read: NumberRoles.Of(numbers, run.First, run.Next, candidate.Check, context)))
             .Select(read => new Reading(
@@ -66,7 +67,7 @@ internal sealed class RunReader(
             || !frame.HasSubject && draft.Frames.Count > 1 && draft.Frames[^2] is { Placed: true } last && last.Sentence == draft.Sentence;
         var listing = frame.Says && frame.Predicates.TrueForAll(predicate => predicate is ValueSaid)
             && frame.Places.Sum(place => place.Cylinders.Count) > frame.Predicates.Count;
-        return new(draft.PlaceMarked || on || draft.Excepting || corrected, known && !corrected, sheet.Cylinders, draft.Between, listing);
+        return new(draft.PlaceMarked || on || draft.Excepting || corrected, known && !corrected, sheet.Cylinders, draft.Between, listing, ValueDue: false);
     }
 
     // Where a second check explains the numbers about as well, a person has to choose.

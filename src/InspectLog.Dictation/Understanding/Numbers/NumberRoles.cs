@@ -10,7 +10,9 @@ namespace InspectLog.Dictation.Understanding.Numbers;
 /// <param name="Cylinders">How many cylinders there are.</param>
 /// <param name="Between">Whether "between" or "from" stands before the run.</param>
 /// <param name="Listing">Whether the cylinders of a list still wait for their values.</param>
-internal readonly record struct RunContext(bool PlaceNounBefore, bool PlaceKnown, int Cylinders, bool Between, bool Listing);
+/// <param name="ValueDue">Whether a value has to be among the numbers, since a quantity was named and nothing follows.
+/// </param>
+internal readonly record struct RunContext(bool PlaceNounBefore, bool PlaceKnown, int Cylinders, bool Between, bool Listing, bool ValueDue);
 
 /// <summary>Decides which numbers of a run are cylinders and which are values, for one check: of all the ways to read
 /// the run, the one that costs least. So "lead four eight k" is lead 4 with 8 kΩ, and "supply twelve two" is
@@ -18,6 +20,9 @@ internal readonly record struct RunContext(bool PlaceNounBefore, bool PlaceKnown
 internal sealed class NumberRoles
 {
     private const double Skipped = 4;
+
+    // Cost of ending with a cylinder where a value has to come: "plug gap on plug six, 1".
+    private const double NoValue = 2;
 
     // Cost of taking "five point nine" for cylinder 5 and 0.9.
     private const double PointSplit = 2;
@@ -68,7 +73,8 @@ internal sealed class NumberRoles
             }
         }
 
-        return Trace(Enumerable.Range(0, States).Select(state => best[_next - _first, state]).OfType<Path>().MinBy(path => path.Cost)!);
+        return Trace(Enumerable.Range(0, States).Select(state => best[_next - _first, state]).OfType<Path>()
+            .MinBy(path => path.Cost + (_context.ValueDue && path.Before is not (Before.Value or Before.ValueAndSeparator) ? NoValue : 0))!);
     }
 
     private static (IReadOnlyList<NumberRole>, double) Trace(Path end)
