@@ -86,23 +86,6 @@ public sealed record ReadingConditions(double? Leads, WindingTemperature? Windin
     private static double? Number(PostedForm form, string field, QuantityKind kind, Unit unit, PlausibleSpan plausible)
     {
         var text = form.Text(field);
-        if (text.Length == 0)
-        {
-            return null;
-        }
-
-        switch (TypedNumber.Read(text, kind, unit, plausible))
-        {
-            case TypedNumber.Certain certain:
-                return certain.BaseValue;
-            case TypedNumber.Ambiguous unsure:
-                form.Refuse(field, $"{unsure.Question} Write it so that it can mean one thing only.");
-                return null;
-            case TypedNumber.Refused refused:
-                form.Refuse(field, refused.Message);
-                return null;
-            default:
-                return null;
-        }
+        return text.Length == 0 ? null : form.Certain(field, TypedNumber.Read(text, kind, unit, plausible));
     }
 }

@@ -24,7 +24,7 @@ public static class ReadingFields
             .Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         foreach (var text in texts)
         {
-            switch (Number(text, form, measurand))
+            switch (form.Number(text, measurand))
             {
                 case TypedNumber.Certain certain:
                     values.Add(certain.BaseValue);
@@ -60,32 +60,7 @@ public static class ReadingFields
     private static double? Single(PostedForm form, string field, string missing, Measurand measurand)
     {
         var text = form.Required(field, missing);
-        if (text.Length == 0)
-        {
-            return null;
-        }
-
-        switch (Number(text, form, measurand))
-        {
-            case TypedNumber.Certain certain:
-                return certain.BaseValue;
-            case TypedNumber.Ambiguous unsure:
-                form.Refuse(field, $"{unsure.Question} Write it so that it can mean one thing only.");
-                return null;
-            case TypedNumber.Refused refused:
-                form.Refuse(field, refused.Message);
-                return null;
-            default:
-                return null;
-        }
-    }
-
-    private static TypedNumber Number(string text, PostedForm form, Measurand measurand)
-    {
-        var unit = Units.Find(form.Text("unit")) is { } chosen && chosen.Kind == measurand.Kind
-            ? chosen
-            : measurand.DisplayUnit;
-        return TypedNumber.Read(text, measurand.Kind, unit, measurand.Plausible);
+        return text.Length == 0 ? null : form.Certain(field, form.Number(text, measurand));
     }
 
     /// <summary>The answer to an earlier question, base unit; written by our own page, so in one form only.</summary>

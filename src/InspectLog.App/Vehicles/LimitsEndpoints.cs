@@ -72,27 +72,7 @@ public static class LimitsEndpoints
     private static double? Bound(PostedForm form, string field, Measurand measurand)
     {
         var text = form.Text(field);
-        if (text.Length == 0)
-        {
-            return null;
-        }
-
-        var unit = Units.Find(form.Text("unit")) is { } chosen && chosen.Kind == measurand.Kind
-            ? chosen
-            : measurand.DisplayUnit;
-        switch (TypedNumber.Read(text, measurand.Kind, unit, measurand.Plausible))
-        {
-            case TypedNumber.Certain certain:
-                return certain.BaseValue;
-            case TypedNumber.Ambiguous unsure:
-                form.Refuse(field, $"{unsure.Question} Write it so that it can mean one thing only.");
-                return null;
-            case TypedNumber.Refused refused:
-                form.Refuse(field, refused.Message);
-                return null;
-            default:
-                return null;
-        }
+        return text.Length == 0 ? null : form.Certain(field, form.Number(text, measurand));
     }
 
     private static (VehicleState Vehicle, Check Check)? Find(Garage garage, string vehicle, string check) =>
