@@ -1,4 +1,3 @@
-using System.Globalization;
 using InspectLog.Benchmarks.Dictation.Voices;
 using InspectLog.Checks;
 using InspectLog.Dictation.Understanding;
@@ -10,16 +9,30 @@ internal static class DictationCommand
 {
     public static async Task<int> RunAsync(string[] arguments)
     {
-        var reader = new FindingReader(BuiltInSheets.Find(BuiltInSheets.IgnitionBreakerless6)!);
-        if (arguments is ["--fuzz", var count] && int.TryParse(count, NumberStyles.None, CultureInfo.InvariantCulture, out var texts))
+        try
         {
-            return ReaderFuzz.Run(reader, texts, Console.Out);
+            return await ChosenAsync(arguments);
+        }
+        catch (ScoringException problem)
+        {
+            await Console.Error.WriteLineAsync(problem.Message);
+            return 1;
+        }
+    }
+
+    private static async Task<int> ChosenAsync(string[] arguments)
+    {
+        var reader = new FindingReader(BuiltInSheets.Find(BuiltInSheets.IgnitionBreakerless6)!);
+        if (arguments.Contains("--fuzz"))
+        {
+            return ReaderFuzz.Run(reader, CountOption.Read(arguments, "--fuzz", otherwise: 1), Console.Out);
         }
 
         var misses = arguments.Contains("--misses");
         if (arguments.Contains("--voices"))
         {
-            return await ScoreVoicesAsync(reader, arguments, misses);
+            await ScoreVoicesAsync(reader, arguments, misses);
+            return 0;
         }
 
         var files = arguments.Where(argument => argument.EndsWith(".jsonl", StringComparison.Ordinal)).ToList();
@@ -29,34 +42,16 @@ internal static class DictationCommand
             return 0;
         }
 
-        try
-        {
-            await SpokenScore.RunAsync(Console.Out, reader, arguments.Contains("--baseline"), misses);
-            return 0;
-        }
-        catch (ScoringException problem)
-        {
-            await Console.Error.WriteLineAsync(problem.Message);
-            return 1;
-        }
+        await SpokenScore.RunAsync(Console.Out, reader, arguments.Contains("--baseline"), misses);
+        return 0;
     }
 
-    private static async Task<int> ScoreVoicesAsync(FindingReader reader, string[] arguments, bool misses)
+    private static async Task ScoreVoicesAsync(FindingReader reader, string[] arguments, bool misses)
     {
-        var every = arguments.SkipWhile(argument => argument != "--every").Skip(1).FirstOrDefault() is { } number
-            ? int.Parse(number, CultureInfo.InvariantCulture) : 1;
         var look = arguments.Contains("--look");
         var file = Corpus.File(look ? "look.jsonl" : "scored.jsonl");
-        try
-        {
-            await VoicesScore.RunAsync(Console.Out, reader, file, every, misses && look);
-            return 0;
-        }
-        catch (ScoringException problem)
-        {
-            await Console.Error.WriteLineAsync(problem.Message);
-            return 1;
-        }
+        var every = CountOption.Read(arguments, "--every", otherwise: 1);
+        await VoicesScore.RunAsync(Console.Out, reader, file, every, misses && look);
     }
 
     // Each file by itself, and within it each form. The misses of the part that is only scored are never shown: who
