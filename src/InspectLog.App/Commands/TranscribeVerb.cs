@@ -9,6 +9,7 @@ namespace InspectLog.App.Commands;
 internal sealed class TranscribeVerb : Verb
 {
     private readonly Option<string?> _sheet = SheetChoice.Option();
+    private readonly Option<string?> _data = OwnWordsChoice.Option();
     private readonly Option<string?> _model = SpeechModelChoice.Option();
     private readonly Option<bool> _json = JsonLines.Option();
 
@@ -23,6 +24,7 @@ internal sealed class TranscribeVerb : Verb
     {
         Add(_files);
         Add(_sheet);
+        Add(_data);
         Add(_model);
         Add(_json);
     }
@@ -31,12 +33,13 @@ internal sealed class TranscribeVerb : Verb
     [
         "inspectlog transcribe note.wav",
         "inspectlog transcribe *.wav --sheet ignition-breakerless-6 --json",
+        "inspectlog transcribe note.wav --sheet ignition-breakerless-6 --data /srv/garage",
     ];
 
     /// <summary>A file that cannot be used is told of and passed over; the others are still transcribed.</summary>
     protected override async Task<int> RunAsync(ParseResult arguments, CancellationToken stop)
     {
-        var reader = arguments.GetValue(_sheet) is { } id ? new FindingReader(SheetChoice.Find(id)) : null;
+        var reader = Reader(arguments.GetValue(_sheet), arguments.GetValue(_data));
         var json = arguments.GetValue(_json);
         var speech = Surroundings.OpenSpeech(arguments.GetValue(_model));
         await using var closing = speech as IAsyncDisposable;
@@ -57,6 +60,13 @@ internal sealed class TranscribeVerb : Verb
 
         return exitCode;
     }
+
+    private static FindingReader? Reader(string? sheet, string? data) => (sheet, data) switch
+    {
+        ({ } id, _) => OwnWordsChoice.Reader(SheetChoice.Find(id), data),
+        (null, { }) => throw CommandException.BadInput("--data is of use with a check sheet only: its words are words for what is on the sheet. Name one with --sheet ID."),
+        _ => null,
+    };
 
     private void Answer(string file, Transcript transcript, FindingReader? reader, bool json)
     {

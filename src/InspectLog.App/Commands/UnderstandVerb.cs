@@ -8,6 +8,7 @@ namespace InspectLog.App.Commands;
 internal sealed class UnderstandVerb : Verb
 {
     private readonly Option<string> _sheet = SheetChoice.RequiredOption();
+    private readonly Option<string?> _data = OwnWordsChoice.Option();
     private readonly Option<bool> _json = JsonLines.Option();
 
     private readonly Argument<string?> _text = new("TEXT")
@@ -20,6 +21,7 @@ internal sealed class UnderstandVerb : Verb
         : base("understand", "Read the findings a text holds: which check, which cylinder, which value, condition or action.", surroundings)
     {
         Add(_sheet);
+        Add(_data);
         Add(_json);
         Add(_text);
     }
@@ -28,11 +30,12 @@ internal sealed class UnderstandVerb : Verb
     [
         "inspectlog understand --sheet ignition-breakerless-6 \"coil secondary is 9.4 k, number three lead is burnt\"",
         "inspectlog understand --sheet ignition-breakerless-6 --json < notes.txt",
+        "inspectlog understand --sheet ignition-breakerless-6 --data /srv/garage \"sparkler three is wet\"",
     ];
 
     protected override async Task<int> RunAsync(ParseResult arguments, CancellationToken stop)
     {
-        var reader = new FindingReader(SheetChoice.Find(arguments.GetRequiredValue(_sheet)));
+        var reader = OwnWordsChoice.Reader(SheetChoice.Find(arguments.GetRequiredValue(_sheet)), arguments.GetValue(_data));
         var json = arguments.GetValue(_json);
         if (arguments.GetValue(_text) is { } text)
         {

@@ -4,12 +4,9 @@ using InspectLog.Journal.Storage;
 
 namespace InspectLog.Journal.Verification;
 
-/// <summary>Verifies journals by reading only: no lock is taken and nothing is written, so that it works on a folder
-/// in use and on a copy that cannot be written.</summary>
+/// <summary>Verifies journals by reading only, as <see cref="ReadOnlyScan"/> does.</summary>
 public static class JournalVerifier
 {
-    private static readonly TimeSpan WriteInProgress = TimeSpan.FromMilliseconds(200);
-
     /// <summary>Verifies a data folder, a vehicle's folder or a single journal file.</summary>
     /// <param name="path">Which.</param>
     /// <exception cref="FileNotFoundException">There is no journal at the path.</exception>
@@ -49,7 +46,7 @@ public static class JournalVerifier
 
     private static JournalReport VerifyJournal(string file)
     {
-        var scan = Scan(file);
+        var scan = ReadOnlyScan.Of(file);
         return new(
             file,
             scan.Entries.Count,
@@ -58,27 +55,6 @@ public static class JournalVerifier
             scan.Entries.IsEmpty ? "" : scan.Entries[^1].Hash,
             scan.Broken,
             MediaFolderFor(file) is { } media ? CheckMedia(new MediaFiles(media), scan.Entries) : null);
-    }
-
-    /// <summary>A last line without its end may be one that is being written at this moment; a second look tells.</summary>
-    private static JournalScan Scan(string file)
-    {
-        var scan = JournalScan.Of(Read(file));
-        if (scan.Broken is not { IsUnfinished: true })
-        {
-            return scan;
-        }
-
-        Thread.Sleep(WriteInProgress);
-        return JournalScan.Of(Read(file));
-    }
-
-    private static byte[] Read(string file)
-    {
-        using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        using var bytes = new MemoryStream();
-        stream.CopyTo(bytes);
-        return bytes.ToArray();
     }
 
     /// <summary>The media folder beside the journal, or the one of the data folder that a vehicle's journal stands

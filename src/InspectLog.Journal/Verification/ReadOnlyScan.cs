@@ -1,0 +1,33 @@
+using InspectLog.Journal.Record;
+
+namespace InspectLog.Journal.Verification;
+
+/// <summary>A journal read from its file only: no lock is taken and nothing is written, so that it works on a folder in
+/// use and on a copy that cannot be written.</summary>
+internal static class ReadOnlyScan
+{
+    private static readonly TimeSpan WriteInProgress = TimeSpan.FromMilliseconds(200);
+
+    /// <summary>Reads a journal. A last line without its end may be one that is being written at this moment; a second
+    /// look tells.</summary>
+    /// <exception cref="IOException">The file cannot be read.</exception>
+    public static JournalScan Of(string file)
+    {
+        var scan = JournalScan.Of(Read(file));
+        if (scan.Broken is not { IsUnfinished: true })
+        {
+            return scan;
+        }
+
+        Thread.Sleep(WriteInProgress);
+        return JournalScan.Of(Read(file));
+    }
+
+    private static byte[] Read(string file)
+    {
+        using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        using var bytes = new MemoryStream();
+        stream.CopyTo(bytes);
+        return bytes.ToArray();
+    }
+}
