@@ -1,0 +1,24 @@
+using Microsoft.Playwright;
+
+namespace InspectLog.Browser.Tests.Support;
+
+/// <summary>Which controls of a page are too small for a finger in a glove. Links within a text are not counted.</summary>
+internal static class PressTargets
+{
+    private const int Least = 44;
+
+    public static async Task<IReadOnlyList<string>> FaultsAsync(IPage page) => await page.EvaluateAsync<string[]>(
+        """
+        (least) => {
+          const place = (one) => one.matches("input[type=checkbox], input[type=radio], input[type=file]") ? one.closest("label") ?? one : one;
+          const unseen = (one, box) => !one.checkVisibility({ visibilityProperty: true }) || box.width <= 1 || box.height <= 1;
+          return [...document.querySelectorAll("button, summary, select, textarea, input:not([type=hidden]), a[href]")]
+            .filter(one => one.tagName !== "A" || getComputedStyle(one).display !== "inline")
+            .map(place)
+            .map(one => ({ one, box: one.getBoundingClientRect() }))
+            .filter(({ one, box }) => !unseen(one, box) && Math.min(box.width, box.height) < least - 0.5)
+            .map(({ one, box }) => `${Math.round(box.width)} by ${Math.round(box.height)} px is too small to press:\n${one.outerHTML.slice(0, 200)}`);
+        }
+        """,
+        Least);
+}
