@@ -17,8 +17,9 @@ internal static class Steps
         await page.Button("Start an inspection").ClickAsync();
         await Expect(page.Locator("#bench")).ToBeVisibleAsync();
 
-        // The scripts are there once the page has loaded; no person is faster than that.
-        await page.WaitForLoadStateAsync(LoadState.Load);
+        // The scripts are there once the page has loaded; no person is faster than that. The page is asked itself: on a
+        // machine under load the driver has been seen to miss the event.
+        await page.WaitForFunctionAsync("document.readyState === 'complete'");
     }
 
     /// <summary>Opens a check from the list of the sheet.</summary>
