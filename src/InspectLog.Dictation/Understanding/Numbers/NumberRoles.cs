@@ -21,6 +21,10 @@ internal sealed class NumberRoles
 {
     private const double Skipped = 4;
 
+    // Cost of passing over the front of a decimal, or taking it for a value of its own: more than an unlikely value, or
+    // "25.7 volts" would be 0.7 V.
+    private const double TornOff = Sizes.Implausible + 2;
+
     // Cost of ending with a cylinder where a value has to come: "plug gap on plug six, 1".
     private const double NoValue = 2;
 
@@ -145,7 +149,7 @@ internal sealed class NumberRoles
 
     private List<Step> Steps(int at)
     {
-        var steps = new List<Step> { new(at + 1, null, IsSeparator(at) ? 0 : Skipped) };
+        var steps = new List<Step> { new(at + 1, null, IsSeparator(at) ? 0 : BeginsDecimal(at) ? TornOff : Skipped) };
         foreach (var reading in _numbers.Numbers(at).Where(reading => reading.Next <= _next))
         {
             steps.AddRange(Places(at, reading));
@@ -154,6 +158,13 @@ internal sealed class NumberRoles
 
         return steps;
     }
+
+    // "Seventy-one point five", "25.7"; not "point five".
+    private bool BeginsDecimal(int at) => _numbers.Numbers(at).Any(whole => whole.Whole && IsFrontOfDecimal(at, whole));
+
+    private bool IsFrontOfDecimal(int at, NumberReading whole) => _numbers.Numbers(at).Any(reading => IsDecimal(reading, longerThan: whole.Next));
+
+    private static bool IsDecimal(NumberReading reading, int longerThan) => !reading.Whole && reading.Next > longerThan && reading.Cost < 0.3;
 
     private bool IsSeparator(int at) => _tokens[at].Kind == TokenKind.Mark
         || _tokens[at].Stem is "and" or "or" or "then" || _tokens[at].Stem is "to" && _check.Measurand is not null;
@@ -168,7 +179,7 @@ internal sealed class NumberRoles
             yield break;
         }
 
-        var pointed = reading.Doubt is null && _numbers.Numbers(at).Any(longer => !longer.Whole && longer.Next > reading.Next && longer.Cost < 0.3);
+        var pointed = reading.Doubt is null && IsFrontOfDecimal(at, reading);
         var cost = reading.Cost + (_check.PerCylinder ? 0 : 5) + (pointed ? PointSplit : 0);
         var doubt = pointed ? JoinedDoubt(at) : reading.Doubt;
         var cylinder = (int)reading.Value;
@@ -244,11 +255,12 @@ internal sealed class NumberRoles
         }
 
         var bare = unit is null && reading.Whole ? 0.4 : 0;
+        var torn = reading.Whole && IsFrontOfDecimal(at, reading) ? TornOff : 0;
         var role = new ValueNumber(at, next, size.Value, unit is not null, reading.Value, Doubts.Join(size.Doubt(_check) ?? reading.Doubt ?? Twins.Doubt(reading.Value, unit, _check), unit?.Doubt))
         {
             AngleSaid = unit is { Angle: true },
             RangeEnd = _context.Between || IsRangeWord(next) || at > _first && IsRangeWord(at - 1),
         };
-        return new(next, role, reading.Cost + size.Cost + bare);
+        return new(next, role, reading.Cost + size.Cost + bare + torn);
     }
 }
