@@ -29,6 +29,7 @@ public static class EntryWords
             LimitsCleared l => $"Limits of the sheet again for {Where(l.Check, null)}",
             WearPartAdded p => $"Part watched: {p.Name}, fitted {WearWords.Fitted(p.Fitting)}; lasts {WearWords.Interval(p.Interval)}",
             WearPartFitted p => $"A new one of part {p.Part} fitted {WearWords.Fitted(p.Fitting)}",
+            WearPartIntervalSet p => $"Part {p.Part} lasts {WearWords.Interval(p.Interval)}, as set anew",
             WearPartRetired p => $"Part {p.Part} is no longer watched",
             InspectionStarted s => $"Inspection started by {s.Technician} with the sheet {s.Sheet}, version {s.SheetVersion}",
             UtteranceKept u => $"Voice note of {Seconds(u.Seconds)} kept, heard hands-free",

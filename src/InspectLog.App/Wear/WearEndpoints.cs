@@ -17,6 +17,7 @@ public static class WearEndpoints
         parts.MapPost("/new", Add).WithName("add-wear-part");
         parts.MapGet("/{part:long}", Show).WithName("wear-part");
         parts.MapPost("/{part:long}/fitted", Fitted).WithName("wear-part-fitted");
+        parts.MapPost("/{part:long}/interval", SetInterval).WithName("wear-part-interval");
         parts.MapPost("/{part:long}/retire", Retire).WithName("retire-wear-part");
     }
 
@@ -41,7 +42,7 @@ public static class WearEndpoints
     }
 
     private static IResult Show(Garage garage, TimeProvider time, string vehicle, long part) =>
-        Find(garage, time, vehicle, part) is { } found ? PartPage(garage, time, found, null) : Results.NotFound();
+        Find(garage, time, vehicle, part) is { } found ? PartPage(garage, time, found) : Results.NotFound();
 
     private static async Task<IResult> Fitted(
         HttpContext context, Garage garage, TimeProvider time, string vehicle, long part)
@@ -54,11 +55,31 @@ public static class WearEndpoints
         var form = await PostedForm.ReadAsync(context.Request);
         if (WearFields.Fitting(form, Today(time)) is not { } fitting)
         {
-            return PartPage(garage, time, found, form.Refused("fitting"));
+            return PartPage(garage, time, found, fitting: form.Refused("fitting"));
         }
 
         garage.Append(vehicle, Technician.Of(context), now => IsWatched(now, part) ? [new WearPartFitted(part, fitting)] : []);
         return Results.Redirect(Links.WearParts(vehicle));
+    }
+
+    private static async Task<IResult> SetInterval(
+        HttpContext context, Garage garage, TimeProvider time, string vehicle, long part)
+    {
+        if (Find(garage, time, vehicle, part) is not { } found)
+        {
+            return Results.NotFound();
+        }
+
+        var form = await PostedForm.ReadAsync(context.Request);
+        var interval = WearFields.Interval(form);
+        if (!form.IsValid)
+        {
+            return PartPage(garage, time, found, interval: form.Refused("interval"));
+        }
+
+        garage.Append(vehicle, Technician.Of(context), now =>
+            now.WearParts.Find(one => one.Number == part) is { } watched && watched.Interval != interval ? [new WearPartIntervalSet(part, interval)] : []);
+        return Results.Redirect(Links.WearPart(vehicle, part));
     }
 
     private static IResult Retire(HttpContext context, Garage garage, TimeProvider time, string vehicle, long part)
@@ -85,9 +106,9 @@ public static class WearEndpoints
             new NewWearPartView(vehicle, Today(time), refused, garage.Problems), StatusOf(refused));
 
     private static IResult PartPage(
-        Garage garage, TimeProvider time, (VehicleState Vehicle, WearLine Line) found, RefusedForm? refused) =>
+        Garage garage, TimeProvider time, (VehicleState Vehicle, WearLine Line) found, RefusedForm? fitting = null, RefusedForm? interval = null) =>
         Page.Of<WearPartPage, WearPartView>(
-            new WearPartView(found.Vehicle, found.Line, Today(time), refused, garage.Problems), StatusOf(refused));
+            new WearPartView(found.Vehicle, found.Line, Today(time), fitting, interval, garage.Problems), StatusOf(fitting ?? interval));
 
     private static int StatusOf(RefusedForm? refused) =>
         refused is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity;

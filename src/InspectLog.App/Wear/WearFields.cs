@@ -36,7 +36,8 @@ public static class WearFields
             : null;
     }
 
-    private static WearInterval Interval(PostedForm form)
+    /// <summary>How long a part lasts; what is wrong is noted on the form.</summary>
+    public static WearInterval Interval(PostedForm form)
     {
         var months = form.Whole("months", "Type the months as a whole number, such as 24.");
         if (months is < 1 or > MostMonths)

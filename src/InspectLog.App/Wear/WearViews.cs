@@ -5,13 +5,17 @@ using InspectLog.Journal.State;
 namespace InspectLog.App.Wear;
 
 /// <summary>A part with when it is due.</summary>
-public sealed record WearLine(WearPart Part, WearDue Due)
+/// <param name="Part">The part.</param>
+/// <param name="Due">When it is due.</param>
+/// <param name="Replaced">A replacement that was recorded at an inspection and is not among its fittings; null when there
+/// is none.</param>
+public sealed record WearLine(WearPart Part, WearDue Due, Replacement? Replaced)
 {
     /// <summary>The watched parts of a vehicle, due ones first.</summary>
     public static IReadOnlyList<WearLine> Of(VehicleState vehicle, DateOnly today)
     {
         var known = KnownOdometer.LastOf(vehicle);
-        return [.. vehicle.WearParts.Select(part => new WearLine(part, WearDue.Of(part, today, known))).OrderBy(line => !line.Due.IsDue)];
+        return [.. vehicle.WearParts.Select(part => new WearLine(part, WearDue.Of(part, today, known), Replacement.Of(vehicle, part))).OrderBy(line => !line.Due.IsDue)];
     }
 }
 
@@ -27,7 +31,8 @@ public sealed record NewWearPartView(
 /// <param name="Vehicle">The vehicle.</param>
 /// <param name="Line">The part.</param>
 /// <param name="Today">The day proposed for fitting.</param>
-/// <param name="Form">The form as typed when it was refused; null otherwise.</param>
+/// <param name="Fitting">The form of a fitting as typed when it was refused; null otherwise.</param>
+/// <param name="Interval">The form of the interval as typed when it was refused; null otherwise.</param>
 /// <param name="Problems">Trouble with the garage.</param>
 public sealed record WearPartView(
-    VehicleState Vehicle, WearLine Line, DateOnly Today, RefusedForm? Form, IReadOnlyList<GarageProblem> Problems);
+    VehicleState Vehicle, WearLine Line, DateOnly Today, RefusedForm? Fitting, RefusedForm? Interval, IReadOnlyList<GarageProblem> Problems);

@@ -31,6 +31,9 @@ public static class WearWords
         _ => $"Due {string.Join(" or ", Ahead(due))}.",
     };
 
+    /// <summary>What an inspection recorded as replaced: "Recorded as replaced on 1 March 2026."</summary>
+    public static string Replaced(Replacement replaced) => $"Recorded as replaced on {Times.Date(replaced.On)}.";
+
     /// <summary>A due part in a line for lists of what needs attention; null when it is not due.</summary>
     public static string? Attention(WearPart part, WearDue due) =>
         due.IsDue ? $"{part.Name}: due {string.Join(" and ", Reached(due))}" : null;

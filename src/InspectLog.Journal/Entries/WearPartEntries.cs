@@ -13,6 +13,12 @@ public sealed record WearPartAdded(string Name, WearInterval Interval, Fitting F
 [EntryKind("wear-part-fitted")]
 public sealed record WearPartFitted(long Part, Fitting Fitting) : EntryBody;
 
+/// <summary>How long a part lasts was set anew.</summary>
+/// <param name="Part">Sequence of the entry that added the part.</param>
+/// <param name="Interval">How long one lasts, from now on and for the one that is fitted.</param>
+[EntryKind("wear-part-interval-set")]
+public sealed record WearPartIntervalSet(long Part, WearInterval Interval) : EntryBody;
+
 /// <summary>A part is no longer watched.</summary>
 /// <param name="Part">Sequence of the entry that added it.</param>
 [EntryKind("wear-part-retired")]

@@ -70,13 +70,16 @@ public sealed record VehicleState
             },
             WearPartFitted f => counted with
             {
-                WearParts = WearParts.ConvertAll(part =>
-                    part.Number == f.Part ? part with { Fittings = part.Fittings.Add(f.Fitting) } : part),
+                WearParts = Changed(f.Part, part => part with { Fittings = part.Fittings.Add(f.Fitting) }),
             },
+            WearPartIntervalSet s => counted with { WearParts = Changed(s.Part, part => part with { Interval = s.Interval }) },
             WearPartRetired r => counted with { WearParts = WearParts.RemoveAll(part => part.Number == r.Part) },
             InspectionStarted s => counted with { Inspections = Inspections.Add(InspectionState.Begin(entry, s)) },
             null => counted,
             _ => counted with { Inspections = Inspections.ConvertAll(i => i.Apply(entry)) },
         };
     }
+
+    private ImmutableList<WearPart> Changed(long number, Func<WearPart, WearPart> change) =>
+        WearParts.ConvertAll(part => part.Number == number ? change(part) : part);
 }

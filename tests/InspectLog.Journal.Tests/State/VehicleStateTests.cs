@@ -50,6 +50,20 @@ public sealed class VehicleStateTests
     }
 
     [Fact]
+    public void Interval_set_anew_stands_and_the_fittings_stay()
+    {
+        var state = After(
+            new VehicleAdded("Otter", "", null),
+            new WearPartAdded("Spark plugs", new(24, null, null), new(new(2024, 5, 1), 80000, "km")),
+            new WearPartIntervalSet(2, new(null, 30000, "km")),
+            new WearPartIntervalSet(99, new(1, null, null)));
+
+        var plugs = Assert.Single(state.WearParts);
+        Assert.Equal(new WearInterval(null, 30000, "km"), plugs.Interval);
+        Assert.Equal(new DateOnly(2024, 5, 1), plugs.Fitted.On);
+    }
+
+    [Fact]
     public void A_fitting_recorded_late_does_not_stand_in_for_a_newer_one()
     {
         var part = new WearPart(2, "Rotor", new(24, null, null), [new(new(2026, 5, 1), null, null), new(new(2023, 5, 1), null, null)]);

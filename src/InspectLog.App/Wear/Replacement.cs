@@ -1,0 +1,56 @@
+using InspectLog.App.Ui;
+using InspectLog.Checks;
+using InspectLog.Journal.Entries;
+using InspectLog.Journal.State;
+
+namespace InspectLog.App.Wear;
+
+/// <summary>What an inspection recorded as replaced that a watched part does not know of yet: a proposal, which counts
+/// once a person records the fitting. Pure.</summary>
+/// <param name="On">The day it was recorded.</param>
+/// <param name="Odometer">Odometer of that inspection; null when not noted.</param>
+/// <param name="OdometerUnit">km or mi; null when not noted.</param>
+public sealed record Replacement(DateOnly On, double? Odometer, string? OdometerUnit)
+{
+    /// <summary>The last whole replacement after the part was fitted; null when there is none. Of a check done per
+    /// cylinder every cylinder counts: one new lead is no new set.</summary>
+    public static Replacement? Of(VehicleState vehicle, WearPart part)
+    {
+        var since = part.Fitted.On;
+        var done =
+            from inspection in vehicle.Inspections
+            let sheet = BuiltInSheets.Find(inspection.How.Sheet)
+            where sheet is not null
+            from action in inspection.Actions
+            where action.Body.Action == PartActions.Replaced && Times.DayOf(action.Time) > since
+            let check = sheet.Find(action.Body.Check)
+            where check is not null && IsNamed(part.Name, check)
+            select new Done(action, inspection, check, check.PerCylinder ? sheet.Cylinders : 1);
+        return done.GroupBy(one => one.Check.Id).Where(IsWhole).Select(Last).OrderBy(one => one.On).LastOrDefault();
+    }
+
+    private static bool IsWhole(IEnumerable<Done> done)
+    {
+        var all = done.ToList();
+        return !all[0].Check.PerCylinder
+            || all.Exists(one => one.Action.Body.Cylinder is null)
+            || all.DistinctBy(one => one.Action.Body.Cylinder).Count() >= all[0].Places;
+    }
+
+    private static Replacement Last(IEnumerable<Done> done)
+    {
+        var last = done.MaxBy(one => one.Action.Time)!;
+        var how = last.Inspection.How;
+        return new(Times.DayOf(last.Action.Time), how.Odometer, how.OdometerUnit);
+    }
+
+    // The part goes by a name the sheet has for what the check looks at.
+    private static bool IsNamed(string part, Check check) =>
+        check.Spoken.Parts.Concat(check.Spoken.Subjects).Any(name => Plain(name) == Plain(part));
+
+    private static string Plain(string name) => string.Join(' ', name
+        .Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)
+        .Select(word => word.ToLowerInvariant() is [.. var one, 's'] ? one : word.ToLowerInvariant()));
+
+    private sealed record Done(Recorded<ActionDone> Action, InspectionState Inspection, Check Check, int Places);
+}
