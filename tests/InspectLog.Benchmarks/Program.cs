@@ -19,7 +19,7 @@ static int Usage()
                                                the part only scored (or the one to look at) spoken by Debian's flite in
                                                several voices, clean and in noise; every Nth utterance only (8 takes
                                                some ten minutes on two cores)
-          dictation --fuzz COUNT               read that many generated texts, and time the slowest
+          dictation --fuzz COUNT               read that many generated texts on every core, and show the slowest
           measuring                            time decisions (build with -c Release)
         """);
     return 2;

@@ -41,8 +41,7 @@ public sealed class FindingReader
     {
         var open = openCheck is null ? null : Sheet.Find(openCheck);
         var repair = new SoundRepair(new(_sounds), _lexicon, tokens => Read(tokens, text, open));
-        var (taken, reading) = repair.Read(_ownNames.Replace(Hesitations.Drop(Tokenizer.Cut(text))));
-        return new NotUnderstood(taken, reading).Mark();
+        return new NotUnderstood(repair.Read(_ownNames.Replace(Hesitations.Drop(Tokenizer.Cut(text))))).Mark();
     }
 
     /// <summary>The findings of what was heard. Beyond those of its text, a number the speech model was unsure of is

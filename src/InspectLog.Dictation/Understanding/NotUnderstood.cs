@@ -1,12 +1,17 @@
 using InspectLog.Dictation.Understanding.Numbers;
+using InspectLog.Dictation.Understanding.Sounds;
 using InspectLog.Dictation.Understanding.Words;
 
 namespace InspectLog.Dictation.Understanding;
 
 /// <summary>Marks findings beside words that were not understood, for such a word may be one that was misheard: "week
 /// spark" is no plain spark, and in "weak on run and two" a cylinder is missing.</summary>
-internal sealed class NotUnderstood(IReadOnlyList<Token> tokens, TextReading reading)
+internal sealed class NotUnderstood(RepairedText text)
 {
+    private const string Unknown = "was not understood";
+    private const string NoNumber = "stands where a number belongs";
+    private const string Numberless = "stands without a number";
+
     // How many words back a name left out of "the rest" may stand.
     private const int RestReach = 12;
 
@@ -18,20 +23,22 @@ internal sealed class NotUnderstood(IReadOnlyList<Token> tokens, TextReading rea
         ("came|come|comes|went|going|call|called|sees|back|one|ones|put|time|side|end|way|place|car|again|me|us|him|so|by|if|as|than|"
         + "twice|somewhere|nope|total|old|static|fitted|refitted|clipped|cranks|tight|second|between").Split('|'), StringComparer.Ordinal);
 
-    private readonly NumberLookup _numbers = new(tokens);
-    private readonly string?[] _doubts = new string?[reading.Findings.Count];
+    private readonly IReadOnlyList<Token> _tokens = text.Tokens;
+    private readonly TextReading _reading = text.Reading;
+    private readonly NumberLookup _numbers = new(text.Tokens);
+    private readonly WordDoubts _doubts = new(text.Tokens, text.Reading.Findings);
 
     /// <summary>The findings, those beside something not understood marked.</summary>
     public IReadOnlyList<Finding> Mark()
     {
-        for (var first = 0; first < tokens.Count;)
+        for (var first = 0; first < _tokens.Count;)
         {
-            var next = End(first, ClausesEnd);
+            var next = Clause.End(_tokens, first);
             InClause(first, next);
             first = next + 1;
         }
 
-        return [.. reading.Findings.Select((finding, i) => _doubts[i] is null ? finding : finding with { Doubt = Doubts.Join(finding.Doubt, _doubts[i]) })];
+        return _doubts.Marked();
     }
 
     private void InClause(int first, int next)
@@ -39,61 +46,67 @@ internal sealed class NotUnderstood(IReadOnlyList<Token> tokens, TextReading rea
         var within = Within(first, next);
         for (var at = first; at < next; at++)
         {
-            if (IsLoneUnit(at, first, next) || IsLonePoint(at))
+            if (IsGap(at) || IsLonePoint(at) && at + 1 < next && IsGap(at + 1))
             {
-                Doubt(within.Count > 0 ? within : LastBefore(at), at, "stands without a number");
+                _doubts.Add(within, at, NoNumber);
+            }
+            else if (IsLoneUnit(at, first, next) || IsLonePoint(at))
+            {
+                _doubts.Add(within.Count > 0 ? within : LastBefore(at), at, Numberless);
             }
             else if (IsHoleInList(at, first, next) || IsHoleAfterMark(at, first, next) || at == first && IsNumberBeforePredicate(at, next) || IsHoleInNumber(at, first, next))
             {
-                Doubt(Within(first, End(first, SentenceEnd)), at, "stands where a number belongs");
+                _doubts.Add(Within(first, SentenceEnd(first)), at, NoNumber);
             }
             else if (IsCommand(at, first, next))
             {
-                Doubt(within, at, "may be what was done, or how it was found");
+                _doubts.Add(within, at, "may be what was done, or how it was found");
             }
             else if (IsLoosePlace(at, next))
             {
-                Doubt([.. within.Where(i => reading.Findings[i].Place is null)], at + 1, "may be where it is");
+                _doubts.Add([.. within.Where(i => _reading.Findings[i].Place is null)], at + 1, "may be where it is");
             }
             else if (IsStrange(at))
             {
-                Doubt(within, at, "was not understood");
+                _doubts.Add(within, at, Unknown);
             }
             else if (IsRest(at) && StrangeBefore(first) is { } strange)
             {
-                Doubt(within, strange, "was not understood");
+                _doubts.Add(within, strange, Unknown);
             }
         }
 
-        if (next > first && next - first <= ShortClause && Enumerable.Range(first, next - first).All(IsStrange) && next < tokens.Count)
+        if (next > first && next - first <= ShortClause && Enumerable.Range(first, next - first).All(IsStrange) && next < _tokens.Count)
         {
-            Doubt(Within(next + 1, End(next + 1, ClausesEnd)), first, "was not understood");
+            _doubts.Add(Within(next + 1, Clause.End(_tokens, next + 1)), first, Unknown);
         }
     }
 
+    private bool IsGap(int at) => text.Gaps.Contains(_tokens[at].Start);
+
     // A word nobody told the program about, and which is not of all talk.
     private bool IsStrange(int at) =>
-        Is(at, WordReading.Unknown) && tokens[at].Kind == TokenKind.Word && tokens[at].Text.Length > 1
-            && !Everyday.Contains(tokens[at].Text) && !tokens[at].Text.EndsWith("ly", StringComparison.Ordinal)
+        Is(at, WordReading.Unknown) && _tokens[at].Kind == TokenKind.Word && _tokens[at].Text.Length > 1
+            && !Everyday.Contains(_tokens[at].Text) && !_tokens[at].Text.EndsWith("ly", StringComparison.Ordinal)
             && !SaysWhere(at) && _numbers.Unit(at) is not { Foreign: false, Doubt: null }
-        || tokens[at].Text is "we" && at > 0 && (Is(at - 1, WordReading.Name) || tokens[at - 1].Stem is "is" or "'s");
+        || _tokens[at].Text is "we" && at > 0 && (Is(at - 1, WordReading.Name) || _tokens[at - 1].Stem is "is" or "'s");
 
     // "Near the manifold", "with the strobe".
-    private bool SaysWhere(int at) => at > 1 && tokens[at - 1].Text is "the" or "a" && Is(at - 2, WordReading.Small)
-        && tokens[at - 2].Text is "near" or "on" or "at" or "by" or "with" or "in" or "against" or "under" or "behind" or "from";
+    private bool SaysWhere(int at) => at > 1 && _tokens[at - 1].Text is "the" or "a" && Is(at - 2, WordReading.Small)
+        && _tokens[at - 2].Text is "near" or "on" or "at" or "by" or "with" or "in" or "against" or "under" or "behind" or "from";
 
     // "Insulation cracked lead six": said of a lead, or of none.
     private bool IsLoosePlace(int at, int next) =>
         Is(at, WordReading.Predicate) && at + 3 == next && Is(at + 1, WordReading.Name) && Is(at + 2, WordReading.Number);
 
     // "The rest" is all that was not named, so that a name not understood before it matters.
-    private bool IsRest(int at) => tokens[at].Text is "rest" or "others" or "remaining" or "else";
+    private bool IsRest(int at) => _tokens[at].Text is "rest" or "others" or "remaining" or "else";
 
     private int? StrangeBefore(int at)
     {
         for (var before = at - 1; before >= Math.Max(0, at - RestReach); before--)
         {
-            if (IsStrange(before) || IsNumberSound(before) && before > 0 && (Is(before - 1, WordReading.Name) || tokens[before - 1].IsWord("and")))
+            if (IsStrange(before) || IsNumberSound(before) && before > 0 && (Is(before - 1, WordReading.Name) || _tokens[before - 1].IsWord("and")))
             {
                 return before;
             }
@@ -102,16 +115,16 @@ internal sealed class NotUnderstood(IReadOnlyList<Token> tokens, TextReading rea
         return null;
     }
 
-    private bool IsNumberSound(int at) => !Is(at, WordReading.Number) && tokens[at].Text is "to" or "too" or "for" or "won" or "ate" or "fore" or "do" or "due";
+    private bool IsNumberSound(int at) => !Is(at, WordReading.Number) && _tokens[at].Text is "to" or "too" or "for" or "won" or "ate" or "fore" or "do" or "due";
 
     private bool IsLonePoint(int at) =>
-        !Is(at, WordReading.Number) && tokens[at].Kind == TokenKind.Word && NumberWords.IsPoint(tokens[at].Stem);
+        !Is(at, WordReading.Number) && _tokens[at].Kind == TokenKind.Word && NumberWords.IsPoint(_tokens[at].Stem);
 
     // "Number run is good", "all except far", "terminal do is corroded".
     private bool IsHoleAfterMark(int at, int first, int next) =>
-        at > first && (tokens[at - 1].Text is "number" or "cylinder" or "except"
-            && (reading.Words[at] is WordReading.Unknown or WordReading.Predicate || IsNumberSound(at))
-            || IsNumberSound(at) && tokens[at].Text is "do" or "due" && Is(at - 1, WordReading.Name) && at + 1 < next);
+        at > first && (_tokens[at - 1].Text is "number" or "cylinder" or "except"
+            && (_reading.Words[at] is WordReading.Unknown or WordReading.Predicate || IsNumberSound(at))
+            || IsNumberSound(at) && _tokens[at].Text is "do" or "due" && Is(at - 1, WordReading.Name) && at + 1 < next);
 
     // "Eleven and a have", "tan and a half k", "live an point three", "off four a look".
     private bool IsHoleInNumber(int at, int first, int next)
@@ -119,40 +132,40 @@ internal sealed class NotUnderstood(IReadOnlyList<Token> tokens, TextReading rea
         if (Is(at, WordReading.Number))
         {
             var opens = at > first && !Is(at - 1, WordReading.Number);
-            var part = NumberWords.IsPoint(tokens[at].Stem) || tokens[at].Stem is "half" or "a" || at + 1 < next && Is(at + 1, WordReading.Number) && NumberWords.Denominator(tokens[at + 1].Stem) is not null;
-            return opens && part && tokens[at - 1].Stem is "and" or "an" && at - 1 > first && reading.Words[at - 2] is WordReading.Unknown or WordReading.Predicate
-                || opens && NumberWords.IsPoint(tokens[at].Stem) && reading.Words[at - 1] is WordReading.Unknown
-                || tokens[at].Text is "four" or "two" && at + 2 < next && tokens[at + 1].Text is "a" && !Is(at + 1, WordReading.Number);
+            var part = NumberWords.IsPoint(_tokens[at].Stem) || _tokens[at].Stem is "half" or "a" || at + 1 < next && Is(at + 1, WordReading.Number) && NumberWords.Denominator(_tokens[at + 1].Stem) is not null;
+            return opens && part && _tokens[at - 1].Stem is "and" or "an" && at - 1 > first && _reading.Words[at - 2] is WordReading.Unknown or WordReading.Predicate
+                || opens && NumberWords.IsPoint(_tokens[at].Stem) && _reading.Words[at - 1] is WordReading.Unknown
+                || _tokens[at].Text is "four" or "two" && at + 2 < next && _tokens[at + 1].Text is "a" && !Is(at + 1, WordReading.Number);
         }
 
-        return tokens[at].IsWord("and") && at > first && Is(at - 1, WordReading.Number) && at + 2 < next + 1 && at + 2 < tokens.Count
-            && tokens[at + 1].Text is "a" && !Is(at + 1, WordReading.Number) && reading.Words[at + 2] is WordReading.Unknown or WordReading.Tie or WordReading.Small;
+        return _tokens[at].IsWord("and") && at > first && Is(at - 1, WordReading.Number) && at + 2 < next + 1 && at + 2 < _tokens.Count
+            && _tokens[at + 1].Text is "a" && !Is(at + 1, WordReading.Number) && _reading.Words[at + 2] is WordReading.Unknown or WordReading.Tie or WordReading.Small;
     }
 
     // "No, eight in k", "ten and a have k"; but not "volts at the ballast" or "ten, not nine, k".
     private bool IsLoneUnit(int at, int first, int next) =>
-        !Is(at, WordReading.Number) && tokens[at].Kind == TokenKind.Word && next - first > 1
+        !Is(at, WordReading.Number) && _tokens[at].Kind == TokenKind.Word && next - first > 1
         && !(at == first && Is(at + 1, WordReading.Small)) && _numbers.Unit(at) is { Foreign: false, Angle: false, Doubt: null };
 
     // "On run and two", "plugs when and four".
     private bool IsHoleInList(int at, int first, int next) =>
-        at > first && at + 2 < next && (reading.Words[at] is WordReading.Unknown or WordReading.Predicate || IsNumberSound(at))
-        && (tokens[at - 1].Stem is "on" or "and" or "of" or "for" || IsNumberSound(at) && Is(at - 1, WordReading.Name))
-        && tokens[at + 1].Stem is "and" or "or" && Is(at + 2, WordReading.Number)
-        && (tokens[at - 1].Stem != "and" || at - 1 > first && Is(at - 2, WordReading.Number));
+        at > first && at + 2 < next && (_reading.Words[at] is WordReading.Unknown or WordReading.Predicate || IsNumberSound(at))
+        && (_tokens[at - 1].Stem is "on" or "and" or "of" or "for" || IsNumberSound(at) && Is(at - 1, WordReading.Name))
+        && _tokens[at + 1].Stem is "and" or "or" && Is(at + 2, WordReading.Number)
+        && (_tokens[at - 1].Stem != "and" || at - 1 > first && Is(at - 2, WordReading.Number));
 
     // "Too fires": two fires.
     private bool IsNumberBeforePredicate(int at, int next) =>
-        tokens[at].Text is "to" or "too" or "for" or "won" or "ate" or "fore" && at + 1 < next
-        && (Is(at + 1, WordReading.Predicate) || tokens[at + 1].Stem is "is" or "are" or "read");
+        _tokens[at].Text is "to" or "too" or "for" or "won" or "ate" or "fore" && at + 1 < next
+        && (Is(at + 1, WordReading.Predicate) || _tokens[at + 1].Stem is "is" or "are" or "read");
 
     // "Clean it", "clean plug five", "clean and regapped": an order, or what was done with its ending lost. "Is cleaned":
     // with an ending too many.
     private bool IsCommand(int at, int first, int next) =>
-        Is(at, WordReading.Predicate) && (tokens[at].Text is "clean" && at + 1 < next
-            && (tokens[at + 1].Stem is "it" or "them" || at == first && Is(at + 1, WordReading.Name)
-                || at + 2 < next && tokens[at + 1].Stem is "and" && Is(at + 2, WordReading.Predicate) && tokens[at + 2].Text.EndsWith("ed", StringComparison.Ordinal))
-            || tokens[at].Text is "cleaned" && at > first && tokens[at - 1].Stem is "is" or "are" or "'s" or "both");
+        Is(at, WordReading.Predicate) && (_tokens[at].Text is "clean" && at + 1 < next
+            && (_tokens[at + 1].Stem is "it" or "them" || at == first && Is(at + 1, WordReading.Name)
+                || at + 2 < next && _tokens[at + 1].Stem is "and" && Is(at + 2, WordReading.Predicate) && _tokens[at + 2].Text.EndsWith("ed", StringComparison.Ordinal))
+            || _tokens[at].Text is "cleaned" && at > first && _tokens[at - 1].Stem is "is" or "are" or "'s" or "both");
 
     private List<int> Within(int first, int next)
     {
@@ -161,25 +174,17 @@ internal sealed class NotUnderstood(IReadOnlyList<Token> tokens, TextReading rea
             return [];
         }
 
-        var (start, end) = (tokens[first].Start, tokens[next - 1].End);
-        return [.. Enumerable.Range(0, reading.Findings.Count).Where(i => reading.Findings[i].Start < end && reading.Findings[i].End > start)];
+        var (start, end) = (_tokens[first].Start, _tokens[next - 1].End);
+        return [.. Enumerable.Range(0, _reading.Findings.Count).Where(i => _reading.Findings[i].Start < end && _reading.Findings[i].End > start)];
     }
 
     private List<int> LastBefore(int at) =>
-        [.. Enumerable.Range(0, reading.Findings.Count)
-            .Where(i => reading.Findings[i].Kind == FindingKind.Reading && reading.Findings[i].End <= tokens[at].Start).TakeLast(1)];
+        [.. Enumerable.Range(0, _reading.Findings.Count)
+            .Where(i => _reading.Findings[i].Kind == FindingKind.Reading && _reading.Findings[i].End <= _tokens[at].Start).TakeLast(1)];
 
-    private void Doubt(List<int> findings, int at, string why)
+    private int SentenceEnd(int at)
     {
-        foreach (var i in findings)
-        {
-            _doubts[i] = Doubts.Join(_doubts[i], $"'{tokens[at].Text}' {why}");
-        }
-    }
-
-    private int End(int at, Func<Token, bool> ends)
-    {
-        while (at < tokens.Count && !ends(tokens[at]))
+        while (at < _tokens.Count && !(_tokens[at].Kind == TokenKind.Mark && _tokens[at].Text[0] is '.' or '?' or '!' or ';'))
         {
             at++;
         }
@@ -187,9 +192,5 @@ internal sealed class NotUnderstood(IReadOnlyList<Token> tokens, TextReading rea
         return at;
     }
 
-    private static bool ClausesEnd(Token token) => token.Kind == TokenKind.Mark && token.Text[0] is not ('-' or '−');
-
-    private static bool SentenceEnd(Token token) => token.Kind == TokenKind.Mark && token.Text[0] is '.' or '?' or '!' or ';';
-
-    private bool Is(int at, WordReading kind) => reading.Words[at] == kind;
+    private bool Is(int at, WordReading kind) => _reading.Words[at] == kind;
 }

@@ -1,3 +1,4 @@
+using InspectLog.Benchmarks.Dictation.Fuzz;
 using InspectLog.Benchmarks.Dictation.Voices;
 using InspectLog.Checks;
 using InspectLog.Dictation.Understanding;
@@ -25,7 +26,7 @@ internal static class DictationCommand
         var reader = new FindingReader(BuiltInSheets.Find(BuiltInSheets.IgnitionBreakerless6)!);
         if (arguments.Contains("--fuzz"))
         {
-            return ReaderFuzz.Run(reader, CountOption.Read(arguments, "--fuzz", otherwise: 1), Console.Out);
+            return new ReaderFuzz(reader).Run(CountOption.Read(arguments, "--fuzz", otherwise: 1), Console.Out);
         }
 
         var misses = arguments.Contains("--misses");

@@ -1,5 +1,6 @@
 using CsCheck;
 using InspectLog.Benchmarks.Dictation;
+using InspectLog.Benchmarks.Dictation.Fuzz;
 
 namespace InspectLog.Dictation.Tests.Understanding;
 
@@ -36,7 +37,8 @@ public sealed class ReaderFuzzTests
     // The benchmark's "dictation --fuzz 1000000" reads fifty times as many.
     [Fact]
     public void Twenty_thousand_texts_of_all_sorts_are_read_without_fault() =>
-        ReaderFuzz.Texts(Read.Reader.Sheet).Sample(Check, iter: 20_000);
+        new FuzzTexts(Read.Reader.Sheet, Utterance.Load(Corpus.File("look.jsonl")).Select(utterance => utterance.Text))
+            .All.Sample(text => Check(text.Text), iter: 20_000);
 
     private static void Check(string text)
     {

@@ -30,28 +30,20 @@ internal static class PhoneCosts
 
     private readonly record struct Vowel(double Height, double Depth, bool Glides = false, bool Rhotic = false);
 
-    private static readonly double[,] Substitutions = Table();
+    private static readonly double[][] Substitutions = Table();
     private static readonly double[] Losses = [.. Enum.GetValues<Phone>().Select(LossOf)];
 
-    /// <summary>The cost of hearing one sound for another.</summary>
-    public static double Of(Phone one, Phone other) => Substitutions[(int)one, (int)other];
+    /// <summary>The least cost of a sound too few or too many.</summary>
+    public static double LeastLoss { get; } = Losses.Min();
+
+    /// <summary>The costs of hearing a sound for each other one.</summary>
+    public static ReadOnlySpan<double> Of(Phone one) => Substitutions[(int)one];
 
     /// <summary>The cost of a sound too few or too many.</summary>
     public static double Loss(Phone phone) => Losses[(int)phone];
 
-    private static double[,] Table()
-    {
-        var table = new double[Phones.Count, Phones.Count];
-        foreach (var one in Enum.GetValues<Phone>())
-        {
-            foreach (var other in Enum.GetValues<Phone>())
-            {
-                table[(int)one, (int)other] = one == other ? 0 : Between(one, other);
-            }
-        }
-
-        return table;
-    }
+    private static double[][] Table() =>
+        [.. Enum.GetValues<Phone>().Select(one => Enum.GetValues<Phone>().Select(other => one == other ? 0 : Between(one, other)).ToArray())];
 
     private static double Between(Phone one, Phone other) => (Phones.IsVowel(one), Phones.IsVowel(other)) switch
     {

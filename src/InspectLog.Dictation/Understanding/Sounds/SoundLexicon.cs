@@ -20,8 +20,6 @@ internal readonly record struct SoundMatch(SoundingPhrase Phrase, double Cost);
 /// of everyday speech are not among them: what is said with those alone is no finding.</summary>
 internal sealed class SoundLexicon
 {
-    // The shortest loss of a sound, for telling at once that two runs differ too much in length.
-    private const double LeastLoss = 0.4;
     private const int MostMatches = 5;
     private const int MostVariants = 3;
 
@@ -31,15 +29,18 @@ internal sealed class SoundLexicon
         "before top dead centre", "after top dead centre",
     ];
 
-    private readonly IReadOnlyList<SoundingPhrase> _numbers = [.. NumbersAndUnits.Select(phrase => Sounding(phrase, number: true))];
-    private readonly IReadOnlyList<SoundingPhrase> _phrases;
+    private readonly SoundIndex _numbers;
+    private readonly SoundIndex _phrases;
 
-    public SoundLexicon(CheckSheet sheet) => _phrases =
-    [
-        .. sheet.Checks.SelectMany(PhrasesOf).Concat(ActionWords.All.Select(action => action.Phrase)).Except(NumbersAndUnits, StringComparer.OrdinalIgnoreCase)
-            .Distinct(StringComparer.OrdinalIgnoreCase).Select(phrase => Sounding(phrase, number: false)).Where(phrase => phrase.Sounds.Count > 0),
-        .. _numbers,
-    ];
+    public SoundLexicon(CheckSheet sheet)
+    {
+        SoundingPhrase[] numbers = [.. NumbersAndUnits.Select(phrase => Sounding(phrase, number: true))];
+        var phrases = sheet.Checks.SelectMany(PhrasesOf).Concat(ActionWords.All.Select(action => action.Phrase))
+            .Except(NumbersAndUnits, StringComparer.OrdinalIgnoreCase)
+            .Select(phrase => Sounding(phrase, number: false));
+        _numbers = new(numbers);
+        _phrases = new(phrases.Concat(numbers));
+    }
 
     /// <summary>The phrases that sound like a run of words, the nearest first.</summary>
     /// <param name="heard">The words.</param>
@@ -47,38 +48,10 @@ internal sealed class SoundLexicon
     /// <param name="numbersOnly">Whether only numbers and units are looked for.</param>
     public IReadOnlyList<SoundMatch> Near(IReadOnlyList<Token> heard, double strictness, bool numbersOnly)
     {
-        var variants = Variants(heard);
         var stems = heard.Select(token => token.Stem).ToList();
-        var matches = new List<SoundMatch>();
-        foreach (var phrase in numbersOnly ? _numbers : _phrases)
-        {
-            if (Nearest(variants, phrase, strictness) is { } cost && !phrase.Tokens.Select(token => token.Stem).SequenceEqual(stems))
-            {
-                matches.Add(new(phrase, cost));
-            }
-        }
-
-        return [.. matches.OrderBy(match => match.Cost).ThenBy(match => match.Phrase.Text, StringComparer.Ordinal).Take(MostMatches)];
-    }
-
-    private static double? Nearest(IReadOnlyList<Phone[]> variants, SoundingPhrase phrase, double strictness)
-    {
-        double? nearest = null;
-        foreach (var heard in variants)
-        {
-            foreach (var meant in phrase.Sounds)
-            {
-                var longer = Math.Max(heard.Length, meant.Length);
-                var most = nearest ?? SoundThreshold.For(longer) * strictness;
-                if (Math.Abs(heard.Length - meant.Length) * LeastLoss <= most * longer + 1e-9
-                    && SoundAlignment.Distance(heard, meant, most) is { } cost)
-                {
-                    nearest = cost;
-                }
-            }
-        }
-
-        return nearest;
+        return [.. (numbersOnly ? _numbers : _phrases).Near(Variants(heard), strictness)
+            .Where(match => !match.Phrase.Tokens.Select(token => token.Stem).SequenceEqual(stems))
+            .OrderBy(match => match.Cost).ThenBy(match => match.Phrase.Text, StringComparer.Ordinal).Take(MostMatches)];
     }
 
     private static IEnumerable<string> PhrasesOf(Check check) => check.Spoken.Subjects

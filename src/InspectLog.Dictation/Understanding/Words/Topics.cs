@@ -31,14 +31,11 @@ internal sealed class Topics
 
     private readonly List<Names> _names;
 
+    // The subjects by their first word, so that few of them have to be compared with what was said.
     private sealed record Names(
-        Check Check, IReadOnlyList<IReadOnlyList<string>> Subjects, HashSet<string> Parts, HashSet<string> Phrases);
+        Check Check, Dictionary<string, List<string[]>> Subjects, HashSet<string> Parts, HashSet<string> Words, HashSet<string> Phrases);
 
-    public Topics(CheckSheet sheet) => _names = [.. sheet.Checks.Select(check => new Names(
-        check,
-        [.. check.Spoken.Subjects.Select(Lexicon.Content).Where(words => words.Count > 0)],
-        [.. check.Spoken.Parts.SelectMany(Lexicon.Content)],
-        [.. check.Spoken.Subjects.Concat(check.Spoken.Parts).Select(phrase => string.Join(' ', PhraseTable<Term>.StemsOf(phrase)))]))];
+    public Topics(CheckSheet sheet) => _names = [.. sheet.Checks.Select(NamesOf)];
 
     /// <summary>The checks the words name, the best named first.</summary>
     public IReadOnlyList<Ranked> Rank(IEnumerable<NamedWord> words)
@@ -50,22 +47,42 @@ internal sealed class Topics
             .OrderByDescending(ranked => ranked.Score)];
     }
 
+    private static Names NamesOf(Check check)
+    {
+        var subjects = check.Spoken.Subjects.Select(subject => Lexicon.Content(subject).ToArray()).Where(words => words.Length > 0).ToList();
+        var parts = check.Spoken.Parts.SelectMany(Lexicon.Content).ToHashSet(StringComparer.Ordinal);
+        return new(
+            check,
+            subjects.GroupBy(words => words[0], StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.ToList(), StringComparer.Ordinal),
+            parts,
+            [.. subjects.SelectMany(words => words), .. parts],
+            [.. check.Spoken.Subjects.Concat(check.Spoken.Parts).Select(phrase => string.Join(' ', PhraseTable<Term>.StemsOf(phrase)))]);
+    }
+
     private static Ranked Rank(Names names, List<NamedWord> said)
     {
-        var bag = said.Where(word => word.Phrase == word.Stem || names.Phrases.Contains(word.Phrase))
-            .Select(word => word.Stem).ToHashSet(StringComparer.Ordinal);
-        return new(names.Check, LongestSubject(names, bag) * SubjectWeight, bag.Count(names.Parts.Contains) * PartWeight,
-            bag.Count(word => !names.Parts.Contains(word) && !names.Subjects.Any(subject => subject.Contains(word))));
+        var bag = new HashSet<string>(said.Count, StringComparer.Ordinal);
+        var (parts, strange) = (0, 0);
+        foreach (var word in said)
+        {
+            if ((word.Phrase == word.Stem || names.Phrases.Contains(word.Phrase)) && bag.Add(word.Stem))
+            {
+                parts += names.Parts.Contains(word.Stem) ? 1 : 0;
+                strange += names.Words.Contains(word.Stem) ? 0 : 1;
+            }
+        }
+
+        return new(names.Check, LongestSubject(names, bag) * SubjectWeight, parts * PartWeight, strange);
     }
 
     private static int LongestSubject(Names names, HashSet<string> bag)
     {
         var longest = 0;
-        foreach (var subject in names.Subjects)
+        foreach (var word in bag)
         {
-            if (subject.Count > longest && subject.All(bag.Contains))
+            foreach (var subject in names.Subjects.GetValueOrDefault(word) ?? [])
             {
-                longest = subject.Count;
+                longest = subject.Length > longest && Array.TrueForAll(subject, bag.Contains) ? subject.Length : longest;
             }
         }
 
