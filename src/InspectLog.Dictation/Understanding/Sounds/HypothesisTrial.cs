@@ -18,13 +18,41 @@ internal sealed class HypothesisTrial(SoundLookup sounds, Lexicon lexicon, Func<
 
     // Limits the work on long texts: tokens read again for all hypotheses together. A note of some sentences stays far
     // below.
-    private const int MostTokensRead = 1000;
+    private const int MostTokensRead = 600;
 
+    private (Clause Clause, ClauseWindow? Window)? _window;
     private int _tokensRead;
 
     /// <summary>What a hypothesis makes of a clause; null where it does not stand, or where too much was read already.
     /// </summary>
     public Outcome? Try(Hypothesis hypothesis, Clause clause)
+    {
+        if (_tokensRead >= MostTokensRead)
+        {
+            return null;
+        }
+
+        var window = Window(clause);
+        return window is null || TryIn(window.Shifted(hypothesis), window.Clause) is not null ? TryIn(hypothesis, clause) : null;
+    }
+
+    private ClauseWindow? Window(Clause clause)
+    {
+        if (_window is not { } last || !ReferenceEquals(last.Clause, clause))
+        {
+            _window = last = (clause, ClauseWindow.Of(clause, ReadAgain));
+        }
+
+        return last.Window;
+    }
+
+    private TextReading ReadAgain(IReadOnlyList<Token> tokens)
+    {
+        _tokensRead += tokens.Count;
+        return read(tokens);
+    }
+
+    private Outcome? TryIn(Hypothesis hypothesis, Clause clause)
     {
         if (_tokensRead + clause.Tokens.Count > MostTokensRead)
         {
@@ -32,8 +60,7 @@ internal sealed class HypothesisTrial(SoundLookup sounds, Lexicon lexicon, Func<
         }
 
         var replaced = hypothesis.Apply(clause.Tokens);
-        _tokensRead += replaced.Count;
-        var reading = read(replaced);
+        var reading = ReadAgain(replaced);
         var known = clause.Reading.Findings.Select(FindingContent.Of).ToHashSet();
         var gained = reading.Findings.Where(finding => !known.Contains(FindingContent.Of(finding))).ToList();
         return gained.Count > 0 && gained.TrueForAll(finding => finding.Doubt is null)
