@@ -78,6 +78,31 @@ public sealed class DoubtTests
         Assert.Contains(findings, finding => finding.Doubt?.Contains(doubt, StringComparison.OrdinalIgnoreCase) ?? false);
     }
 
+    // A word that puts a finding in doubt for several reasons is named once; neighbours are named together.
+    [Theory]
+    [InlineData("Gaps one to free are point eight on the plugs.", "'free' stands where a number belongs")]
+    [InlineData("Air gap between point two five and point free.", "said as a range; 'point free' stands where a number belongs")]
+    [InlineData("Cap and rho der are clean.", "'rho der' was not understood")]
+    public void A_word_not_understood_is_spoken_of_once(string text, string doubt)
+    {
+        var findings = Read.Reader.Read(text);
+
+        Assert.NotEmpty(findings);
+        Assert.All(findings, finding => Assert.Equal(doubt, finding.Doubt));
+    }
+
+    // By the window around a clause of a long text, what was misheard is found as it is in a short one.
+    [Fact]
+    public void A_misheard_phrase_is_found_in_a_long_text()
+    {
+        var before = string.Concat(Enumerable.Repeat("Lead two is cracked. Plug three is sooty. ", 12));
+        var after = string.Concat(Enumerable.Repeat(" Tower one is clean.", 12));
+
+        var misheard = Read.Reader.Read($"{before}Weeks park on three.{after}").Where(finding => finding.Check == "spark").ToList();
+
+        Assert.Contains("'weeks park' was taken for 'weak spark'", Assert.Single(misheard).Doubt, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("Supply is 12 point 4 bolts", 12.4)]
     [InlineData("Coil circuit 1.7 homes", 1.7)]
