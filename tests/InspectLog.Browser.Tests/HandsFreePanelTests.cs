@@ -118,13 +118,13 @@ public sealed class HandsFreePanelTests(BrowserFixture fixture) : ListeningTests
             globalThis.locks = { asked: 0, released: 0 };
             Object.defineProperty(navigator, "wakeLock", { value: { request: async () => { locks.asked++; return { release: async () => { locks.released++; } }; } } });
             """);
-        await page.WaitForFunctionAsync("locks.asked === 1");
+        await page.UntilAsync("locks.asked === 1");
 
         await page.EvaluateAsync("document.dispatchEvent(new Event('visibilitychange'))");
-        await page.WaitForFunctionAsync("locks.asked === 2");
+        await page.UntilAsync("locks.asked === 2");
         await page.Locator("#hands-free-stop").ClickAsync();
 
-        await page.WaitForFunctionAsync("locks.released === 1");
+        await page.UntilAsync("locks.released === 1");
         await page.EvaluateAsync("document.dispatchEvent(new Event('visibilitychange'))");
         Assert.Equal(2, await page.EvaluateAsync<int>("locks.asked"));
     }

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -19,8 +20,20 @@ internal static class Steps
 
         // The scripts are there once the page has loaded; no person is faster than that. The page is asked itself: on a
         // machine under load the driver has been seen to miss the event.
-        await page.WaitForFunctionAsync("document.readyState === 'complete'");
+        await page.UntilAsync("document.readyState === 'complete'");
     }
+
+    /// <summary>Waits until an expression is true in the page. The driver's own way evaluates text anew each time it looks,
+    /// which the page's security policy forbids unless the first look is enough.</summary>
+    public static Task UntilAsync(this IPage page, string condition) => page.EvaluateAsync($$"""
+        async () => {
+          const end = Date.now() + 60_000;
+          while (!({{condition}})) {
+            if (Date.now() > end) throw new Error("It never came true that " + {{JsonSerializer.Serialize(condition)}});
+            await new Promise(next => setTimeout(next, 50));
+          }
+        }
+        """);
 
     /// <summary>Opens a check from the list of the sheet.</summary>
     public static async Task OpenCheckAsync(this IPage page, string shortTitle, string title)
