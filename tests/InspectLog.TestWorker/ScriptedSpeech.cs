@@ -3,7 +3,7 @@ using InspectLog.Dictation.Hearing;
 
 namespace InspectLog.TestWorker;
 
-/// <summary>Answers with the number of samples as its text, or misbehaves: <c>slow</c> takes a while, <c>stuck</c> never
+/// <summary>Answers with the number of samples and the examples as its text, or misbehaves: <c>slow</c> takes a while, <c>stuck</c> never
 /// ends and hears no cancel, <c>dies</c> ends the process in the middle, <c>dies-once FILE</c> only when that file is not
 /// there yet, <c>fails</c> throws, <c>unavailable</c> and <c>not-ready FILE</c> (until the file is there) have no model.</summary>
 internal sealed class ScriptedSpeech(string[] behaviours) : ISpeechToText
@@ -12,7 +12,8 @@ internal sealed class ScriptedSpeech(string[] behaviours) : ISpeechToText
         ? new(false, "scripted", null, "The library is missing.")
         : new(true, "scripted", "00", null);
 
-    public async Task<Transcript> TranscribeAsync(PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken)
+    public async Task<Transcript> TranscribeAsync(
+        PcmAudio audio, string? examples, IProgress<double>? progress, CancellationToken cancellationToken)
     {
         progress?.Report(0.25);
         switch (behaviours)
@@ -37,7 +38,7 @@ internal sealed class ScriptedSpeech(string[] behaviours) : ISpeechToText
         }
 
         progress?.Report(1);
-        var text = audio.Samples.Length.ToString(CultureInfo.InvariantCulture);
+        var text = audio.Samples.Length.ToString(CultureInfo.InvariantCulture) + (examples is null ? "" : $" {examples}");
         return new Transcript(text, [new HeardWord(text, 0.5, 1.25, 0.75, 0)], true, audio.Duration);
     }
 }

@@ -19,11 +19,24 @@ public interface ISpeechToText
 
     /// <summary>Transcribes one recording.</summary>
     /// <param name="audio">The recording; any length up to the longest, also empty or silent.</param>
+    /// <param name="examples">A few findings as they are wanted, a sentence each, for the model to go by where it does
+    /// not hear clearly; null for none.</param>
     /// <param name="progress">Receives the share done, 0 to 1.</param>
     /// <param name="cancellationToken">Stops at the next window of audio.</param>
     /// <exception cref="SpeechUnavailableException">The model or the native library is missing or corrupt.</exception>
     /// <exception cref="RecordingFailedException">The model failed on this recording.</exception>
-    Task<Transcript> TranscribeAsync(PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken);
+    Task<Transcript> TranscribeAsync(
+        PcmAudio audio, string? examples, IProgress<double>? progress, CancellationToken cancellationToken);
+}
+
+/// <summary>Shorter ways to ask for a transcript.</summary>
+public static class SpeechToTextExtensions
+{
+    /// <summary>Transcribes one recording without examples to go by.</summary>
+    /// <inheritdoc cref="ISpeechToText.TranscribeAsync"/>
+    public static Task<Transcript> TranscribeAsync(
+        this ISpeechToText speech, PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken) =>
+        speech.TranscribeAsync(audio, examples: null, progress, cancellationToken);
 }
 
 /// <summary>Whether speech can be transcribed.</summary>

@@ -12,6 +12,7 @@ public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDi
     private readonly SemaphoreSlim _turn = new(1, 1);
     private readonly Func<string?> _loadLibrary = NativeSpeechLibrary.Load;
     private WhisperDecoder? _decoder;
+    private ClipListener? _listener;
     private VoiceActivity? _voiceActivity;
     private (string? Sha256, string Problem)? _refused;
 
@@ -31,18 +32,19 @@ public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDi
         }
     }
 
-    /// <summary>Times a result looked wrong at the reduced window and the clip was decoded again with the whole one.</summary>
-    public int Redone => _decoder?.Redone ?? 0;
+    /// <summary>Clips that were not heard clearly and heard again, and those of them that needed the model's whole window.</summary>
+    public (int HeardAgain, int WithWholeWindow) Again => (_listener?.HeardAgain ?? 0, _listener?.WithWholeWindow ?? 0);
 
     /// <inheritdoc/>
-    public async Task<Transcript> TranscribeAsync(PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken)
+    public async Task<Transcript> TranscribeAsync(
+        PcmAudio audio, string? examples, IProgress<double>? progress, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(audio);
         await _turn.WaitAsync(cancellationToken);
         try
         {
-            var (decoder, voiceActivity) = await Task.Run(Load, cancellationToken);
-            return await Task.Run(() => HearAsync(decoder, voiceActivity, audio, progress, cancellationToken), cancellationToken);
+            var (listener, voiceActivity) = await Task.Run(Load, cancellationToken);
+            return await Task.Run(() => HearAsync(listener, voiceActivity, audio, examples, progress, cancellationToken), cancellationToken);
         }
         catch (WhisperProcessingException e)
         {
@@ -55,14 +57,14 @@ public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDi
     }
 
     /// <inheritdoc/>
-    /// <remarks>Runs it once, over silence.</remarks>
+    /// <remarks>Runs it over silence.</remarks>
     public async Task WarmUpAsync(CancellationToken cancellationToken)
     {
         await _turn.WaitAsync(cancellationToken);
         try
         {
-            var (decoder, _) = await Task.Run(Load, cancellationToken);
-            await decoder.WarmUpAsync(cancellationToken);
+            var (listener, _) = await Task.Run(Load, cancellationToken);
+            await Task.Run(() => listener.WarmUpAsync(cancellationToken), cancellationToken);
         }
         finally
         {
@@ -80,7 +82,12 @@ public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDi
     }
 
     private static async Task<Transcript> HearAsync(
-        WhisperDecoder decoder, VoiceActivity voiceActivity, PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken)
+        ClipListener listener,
+        VoiceActivity voiceActivity,
+        PcmAudio audio,
+        string? examples,
+        IProgress<double>? progress,
+        CancellationToken cancellationToken)
     {
         progress?.Report(0);
         var speech = await voiceActivity.FindAsync(audio.Samples, cancellationToken);
@@ -92,7 +99,7 @@ public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDi
         var done = 0.0;
         foreach (var clip in clips)
         {
-            composer.Add(clip, await decoder.DecodeAsync(clip, audio.Samples, cancellationToken));
+            composer.Add(clip, await listener.HearAsync(clip, audio.Samples, examples, cancellationToken));
             done += clip.Length;
             progress?.Report(ShareOfVoiceActivity + ((1 - ShareOfVoiceActivity) * done / total));
         }
@@ -104,10 +111,10 @@ public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDi
     /// <summary>Why the model was refused at load, as long as the file is still that one.</summary>
     private string? RefusalOf(string? sha256) => _refused is { } refused && refused.Sha256 == sha256 ? refused.Problem : null;
 
-    private (WhisperDecoder Decoder, VoiceActivity VoiceActivity) Load()
+    private (ClipListener Listener, VoiceActivity VoiceActivity) Load()
     {
-        if (_decoder is not null && _voiceActivity is not null)
-            return (_decoder, _voiceActivity);
+        if (_listener is not null && _voiceActivity is not null)
+            return (_listener, _voiceActivity);
         var readiness = Readiness;
         if (readiness.Problem is { } problem)
             throw new SpeechUnavailableException(problem);
@@ -115,8 +122,9 @@ public sealed class WhisperSpeech(SpeechModels models) : ISpeechToText, IAsyncDi
         try
         {
             _voiceActivity ??= new VoiceActivity(models.VoiceActivity.Path);
-            _decoder = new WhisperDecoder(models.Whisper.Path);
-            return (_decoder, _voiceActivity);
+            _decoder ??= new WhisperDecoder(models.Whisper.Path);
+            _listener = new ClipListener(_decoder);
+            return (_listener, _voiceActivity);
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {

@@ -23,7 +23,8 @@ internal sealed record CommandRun(int ExitCode, string Out, string Error)
     {
         public SpeechReadiness Readiness => new(false, "none", null, "There is no speech model here.");
 
-        public Task<Transcript> TranscribeAsync(PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken) =>
+        public Task<Transcript> TranscribeAsync(
+            PcmAudio audio, string? examples, IProgress<double>? progress, CancellationToken cancellationToken) =>
             throw new SpeechUnavailableException(Readiness.Problem!);
     }
 }

@@ -91,7 +91,8 @@ public sealed class TranscribeVerbTests : IDisposable
     {
         public SpeechReadiness Readiness => new(true, "one", null, null);
 
-        public Task<Transcript> TranscribeAsync(PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken) =>
+        public Task<Transcript> TranscribeAsync(
+            PcmAudio audio, string? examples, IProgress<double>? progress, CancellationToken cancellationToken) =>
             Task.FromResult(new Transcript(
                 "Coil 9.4 kΩ.",
                 [new("Coil", 0.1, 0.4, 0.9, 0), new("9.4", 0.4, 0.9, 0.8, 5), new("kΩ.", 0.9, 1.2, 0.7, 9)],

@@ -29,7 +29,7 @@ public sealed partial class ScriptedSpeech(params string[] texts) : ISpeechToTex
     public SpeechReadiness Readiness => new(Problem is null, "scripted", new string('0', 64), Problem);
 
     public async Task<Transcript> TranscribeAsync(
-        PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken)
+        PcmAudio audio, string? examples, IProgress<double>? progress, CancellationToken cancellationToken)
     {
         _begun.TrySetResult();
         if (Failure is { } failure)

@@ -34,7 +34,7 @@ internal static class SpokenScore
         }
 
         score.Print(output, "spoken recordings", misses);
-        output.WriteLine($"  heard: {ours}; decoded again with the whole window: {speech.Redone}");
+        output.WriteLine($"  heard: {ours}; decoded again with the whole window: {speech.Again}");
         if (bare is not null)
         {
             output.WriteLine($"  bare Whisper.net: {baseline}; time ratio {ours.Elapsed / baseline.Elapsed:0.000}");

@@ -55,13 +55,14 @@ public sealed class SpeechWorkerClient(
 
     /// <inheritdoc/>
     /// <exception cref="RecordingFailedException">Every attempt at this recording failed.</exception>
-    public async Task<Transcript> TranscribeAsync(PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken)
+    public async Task<Transcript> TranscribeAsync(
+        PcmAudio audio, string? examples, IProgress<double>? progress, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(audio);
         await _turn.WaitAsync(cancellationToken);
         try
         {
-            return await TryAsync(audio, progress, cancellationToken);
+            return await TryAsync(audio, examples, progress, cancellationToken);
         }
         finally
         {
@@ -87,14 +88,15 @@ public sealed class SpeechWorkerClient(
         }
     }
 
-    private async Task<Transcript> TryAsync(PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken)
+    private async Task<Transcript> TryAsync(
+        PcmAudio audio, string? examples, IProgress<double>? progress, CancellationToken cancellationToken)
     {
         for (var attempt = 1; ; attempt++)
         {
             var worker = await WorkerAsync();
             try
             {
-                return await ToTranscriptAsync(await worker.AskAsync(audio, progress, cancellationToken), cancellationToken);
+                return await ToTranscriptAsync(await worker.AskAsync(audio, examples, progress, cancellationToken), cancellationToken);
             }
             catch (WorkerStoppedException) when (cancellationToken.IsCancellationRequested)
             {

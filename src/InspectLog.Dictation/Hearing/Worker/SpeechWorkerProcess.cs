@@ -46,12 +46,12 @@ internal sealed class SpeechWorkerProcess : IAsyncDisposable
 
     /// <summary>Waits until it has loaded its model, or failed to.</summary>
     /// <exception cref="WorkerStoppedException">The worker ended, got stuck, or talked nonsense.</exception>
-    public Task<WorkerFrame> GreetAsync() => AnswerAsync(null, _patience.Loading, null, CancellationToken.None);
+    public Task<WorkerFrame> GreetAsync() => AnswerAsync([], _patience.Loading, null, CancellationToken.None);
 
-    /// <summary>Sends a recording and waits for the answer.</summary>
+    /// <summary>Sends a recording, and examples if there are any, and waits for the answer.</summary>
     /// <exception cref="WorkerStoppedException">The worker ended, got stuck, or talked nonsense.</exception>
-    public Task<WorkerFrame> AskAsync(PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken) =>
-        AnswerAsync(WorkerFrame.OfAudio(audio), _patience.StepOf(audio.Duration), progress, cancellationToken);
+    public Task<WorkerFrame> AskAsync(PcmAudio audio, string? examples, IProgress<double>? progress, CancellationToken cancellationToken) =>
+        AnswerAsync(Questions(audio, examples), _patience.StepOf(audio.Duration), progress, cancellationToken);
 
     /// <summary>Ends the worker: kindly, then firmly.</summary>
     public async ValueTask DisposeAsync()
@@ -72,8 +72,15 @@ internal sealed class SpeechWorkerProcess : IAsyncDisposable
         _writing.Dispose();
     }
 
+    private static IEnumerable<WorkerFrame> Questions(PcmAudio audio, string? examples)
+    {
+        if (examples is not null)
+            yield return WorkerFrame.OfText(WorkerMessage.Examples, examples);
+        yield return WorkerFrame.OfAudio(audio);
+    }
+
     private async Task<WorkerFrame> AnswerAsync(
-        WorkerFrame? question, TimeSpan longestSilence, IProgress<double>? progress, CancellationToken cancellationToken)
+        IEnumerable<WorkerFrame> questions, TimeSpan longestSilence, IProgress<double>? progress, CancellationToken cancellationToken)
     {
         var givingUp = Task.CompletedTask;
         using var watchdog = new CancellationTokenSource(longestSilence, _time);
@@ -82,8 +89,8 @@ internal sealed class SpeechWorkerProcess : IAsyncDisposable
         _inTheMiddle = true;
         try
         {
-            if (question is { } toSend)
-                await SendAsync(toSend);
+            foreach (var question in questions)
+                await SendAsync(question);
             while (await WorkerFrame.ReadAsync(_process.StandardOutput.BaseStream, CancellationToken.None) is { } frame)
             {
                 if (frame.Message != WorkerMessage.Progress)

@@ -34,6 +34,7 @@ public static class SpeechWorkerServer
         var writing = WriteAsync(answers.Reader, toParent);
         var running = Task.CompletedTask;
         CancellationTokenSource? current = null;
+        string? examples = null;
         try
         {
             await TryWarmUpAsync(speech, cancellationToken);
@@ -46,13 +47,20 @@ public static class SpeechWorkerServer
                     continue;
                 }
 
+                if (frame.Message == WorkerMessage.Examples)
+                {
+                    examples = frame.Text;
+                    continue;
+                }
+
                 if (frame.Message != WorkerMessage.Transcribe)
                     throw new InvalidDataException("The parent does not speak the worker's protocol.");
 
                 await running;
                 current?.Dispose();
                 current = CancellationTokenSource.CreateLinkedTokenSource(ending.Token);
-                running = StartAnswer(frame.ToAudio(), current.Token);
+                running = StartAnswer(frame.ToAudio(), examples, current.Token);
+                examples = null;
             }
         }
         finally
@@ -64,16 +72,17 @@ public static class SpeechWorkerServer
         }
 
         // On a thread of its own: this one is to hear of a cancel, or of the parent's end, whatever that one does.
-        Task StartAnswer(PcmAudio audio, CancellationToken cancel) =>
-            Task.Run(() => AnswerAsync(audio, speech, answers.Writer, cancel), CancellationToken.None);
+        Task StartAnswer(PcmAudio audio, string? hints, CancellationToken cancel) =>
+            Task.Run(() => AnswerAsync(audio, hints, speech, answers.Writer, cancel), CancellationToken.None);
     }
 
-    private static async Task AnswerAsync(PcmAudio audio, ISpeechToText speech, ChannelWriter<WorkerFrame> answers, CancellationToken cancellationToken)
+    private static async Task AnswerAsync(
+        PcmAudio audio, string? examples, ISpeechToText speech, ChannelWriter<WorkerFrame> answers, CancellationToken cancellationToken)
     {
         try
         {
             var progress = new DirectProgress(share => answers.TryWrite(WorkerFrame.OfShare(share)));
-            var transcript = await speech.TranscribeAsync(audio, progress, cancellationToken);
+            var transcript = await speech.TranscribeAsync(audio, examples, progress, cancellationToken);
             answers.TryWrite(WorkerFrame.OfJson(WorkerMessage.Transcript, transcript));
         }
         catch (OperationCanceledException)

@@ -31,6 +31,9 @@ internal enum WorkerMessage : byte
 
     /// <summary>From the worker: given up as asked.</summary>
     Cancelled = 8,
+
+    /// <summary>To the worker: examples for the recording that comes next (text).</summary>
+    Examples = 9,
 }
 
 /// <summary>One message between client and worker: length (32 bit, little-endian, of kind and body), kind, body.</summary>

@@ -54,7 +54,7 @@ internal static class VoicesScore
             all.Print(output, $"all voices, {Name(level)}", misses);
         }
 
-        output.WriteLine($"  decoded again with the whole window: {speech.Redone}");
+        output.WriteLine($"  decoded again with the whole window: {speech.Again}");
     }
 
     private static void PrintLine(TextWriter output, string voice, double? level, Score score, WordErrorRate words)

@@ -37,6 +37,21 @@ public sealed class SpeechWorkerClientTests : IDisposable
     }
 
     [Fact]
+    public async Task Examples_go_with_their_recording_and_no_other()
+    {
+        await using var client = TestWorker.Scripted();
+        Assert.Equal("3 Gap 0.3 mm.", (await client.TranscribeAsync(Samples(3), "Gap 0.3 mm.", null, Stop)).Text);
+        Assert.Equal("4", (await client.TranscribeAsync(Samples(4), null, Stop)).Text);
+    }
+
+    [Fact]
+    public async Task Examples_survive_a_worker_that_crashed()
+    {
+        await using var client = TestWorker.Scripted("dies-once", AFile);
+        Assert.Equal("7 Ω 0.3", (await client.TranscribeAsync(Samples(7), "Ω 0.3", null, Stop)).Text);
+    }
+
+    [Fact]
     public async Task Recordings_wait_for_each_other()
     {
         await using var client = TestWorker.Scripted("slow");
