@@ -2,6 +2,7 @@ using System.CommandLine;
 using InspectLog.App.Commands.Json;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Understanding;
+using InspectLog.Dictation.Understanding.Vocabulary;
 
 namespace InspectLog.App.Commands;
 
@@ -40,6 +41,7 @@ internal sealed class TranscribeVerb : Verb
     protected override async Task<int> RunAsync(ParseResult arguments, CancellationToken stop)
     {
         var reader = Reader(arguments.GetValue(_sheet), arguments.GetValue(_data));
+        var examples = reader is null ? null : ExampleFindings.Prompt(reader.Sheet, openCheck: null, reader.OwnWords);
         var json = arguments.GetValue(_json);
         var speech = Surroundings.OpenSpeech(arguments.GetValue(_model));
         await using var closing = speech as IAsyncDisposable;
@@ -49,7 +51,7 @@ internal sealed class TranscribeVerb : Verb
         {
             if (RecordingFile.TryRead(file, out var audio, out var problem))
             {
-                Answer(file, await speech.TranscribeAsync(audio, progress: null, stop), reader, json);
+                Answer(file, await speech.TranscribeAsync(audio, examples, progress: null, stop), reader, json);
             }
             else
             {

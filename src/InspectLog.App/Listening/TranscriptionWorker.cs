@@ -1,6 +1,10 @@
+using InspectLog.App.Bench;
 using InspectLog.App.HandsFree;
 using InspectLog.App.OwnWords;
+using InspectLog.Checks;
 using InspectLog.Dictation.Hearing;
+using InspectLog.Dictation.Understanding;
+using InspectLog.Dictation.Understanding.Vocabulary;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Index;
@@ -129,17 +133,24 @@ public sealed partial class TranscriptionWorker(
         PcmAudio audio,
         CancellationToken cancellationToken)
     {
-        var transcript = await speech.TranscribeAsync(audio, new PageProgress(events, waiting), cancellationToken);
+        var ownWords = WorkshopWords.For(garage.Workshop, inspection.How.Sheet);
+        var examples = Examples(waiting.VehicleId, inspection.How.Sheet, note.Recording.OpenCheck, ownWords);
+        var transcript = await speech.TranscribeAsync(audio, examples, new PageProgress(events, waiting), cancellationToken);
         var readiness = speech.Readiness;
         return HeardEntries.Of(
             waiting.Recording,
             note.Recording,
             inspection.How.Sheet,
-            WorkshopWords.For(garage.Workshop, inspection.How.Sheet),
+            ownWords,
             transcript,
             readiness.Model,
             readiness.ModelSha256 ?? "");
     }
+
+    private string? Examples(string vehicleId, string sheetId, string? openCheck, IReadOnlyList<OwnWord> ownWords) =>
+        BuiltInSheets.Find(sheetId) is { } sheet && garage.FindVehicle(vehicleId) is { } vehicle
+            ? ExampleFindings.Prompt(LimitsFor.Vehicle(vehicle, sheet), openCheck, ownWords)
+            : null;
 
     /// <summary>Records what became of a note, unless somebody cancelled it meanwhile, tells the pages, and obeys what was
     /// spoken and can be obeyed now.</summary>

@@ -25,14 +25,18 @@ public sealed class FindingReader
     public FindingReader(CheckSheet sheet, IReadOnlyList<OwnWord>? ownWords = null)
     {
         Sheet = sheet;
-        _lexicon = new(sheet, ownWords ?? []);
-        _ownNames = new(sheet, ownWords ?? []);
+        OwnWords = ownWords ?? [];
+        _lexicon = new(sheet, OwnWords);
+        _ownNames = new(sheet, OwnWords);
         _topics = new(sheet);
         _sounds = new(() => new(sheet));
     }
 
     /// <summary>The sheet it reads for.</summary>
     public CheckSheet Sheet { get; }
+
+    /// <summary>The workshop's own words it knows.</summary>
+    public IReadOnlyList<OwnWord> OwnWords { get; }
 
     /// <summary>The findings of a text, in the order spoken.</summary>
     /// <param name="text">What was said or heard.</param>

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Understanding;
+using InspectLog.Dictation.Understanding.Vocabulary;
 
 namespace InspectLog.Benchmarks.Dictation;
 
@@ -24,7 +25,7 @@ internal static class SpokenScore
             var audio = await RecordingOf(utterance);
 
             // One after the other on the same clip, so that other work on the machine weighs on both alike.
-            var heard = await ours.TimeAsync(utterance.Text, () => speech.TranscribeAsync(audio, null, default), one => one.Text);
+            var heard = await ours.TimeAsync(utterance.Text, () => speech.TranscribeAsync(audio, ExamplesFor(reader, utterance), null, default), one => one.Text);
             if (bare is not null)
             {
                 await baseline.TimeAsync(utterance.Text, () => bare.TranscribeAsync(audio), one => one);
@@ -34,7 +35,7 @@ internal static class SpokenScore
         }
 
         score.Print(output, "spoken recordings", misses);
-        output.WriteLine($"  heard: {ours}; decoded again with the whole window: {speech.Again}");
+        output.WriteLine($"  heard: {ours}; heard again: {speech.Again.HeardAgain}, with the whole window: {speech.Again.WithWholeWindow}");
         if (bare is not null)
         {
             output.WriteLine($"  bare Whisper.net: {baseline}; time ratio {ours.Elapsed / baseline.Elapsed:0.000}");
@@ -50,6 +51,10 @@ internal static class SpokenScore
             await bare.TranscribeAsync(audio);
         }
     }
+
+    /// <summary>What the program gives the model to go by.</summary>
+    internal static string ExamplesFor(FindingReader reader, Utterance utterance) =>
+        ExampleFindings.Prompt(reader.Sheet, utterance.OpenCheck, reader.OwnWords);
 
     private static Task<PcmAudio> RecordingOf(Utterance utterance) =>
         FlacFile.ReadAsync(Corpus.File(Path.Combine(Folder, utterance.Id + ".flac")));

@@ -8,8 +8,10 @@ namespace InspectLog.Dictation.Understanding.Vocabulary;
 /// </summary>
 public static class ExampleFindings
 {
-    /// <summary>The most characters of a prompt, which is some 60 of the model's tokens.</summary>
-    public const int LongestPrompt = 200;
+    /// <summary>The most characters of a prompt, which is some 80 of the model's tokens.</summary>
+    public const int LongestPrompt = 240;
+
+    private const int Observations = 3;
 
     // Own words are what the model cannot know; the rest of the prompt is for the spelling of numbers.
     private const int LongestOwnWords = LongestPrompt / 2;
@@ -35,8 +37,8 @@ public static class ExampleFindings
         var own = new List<string>();
         Add(own, InOrder(ownWords, open).Select(sentences.Of), LongestOwnWords);
         Add(prompt, own, LongestPrompt);
-        Add(prompt, OneOfEachUnit(sheet).Where(one => one.Check != open).Select(one => sentences.Reading(one.Check, one.Unit)), LongestPrompt);
-        Add(prompt, sheet.Checks.Where(check => check.Measurand is null && check.PerCylinder).Take(2).Select(sentences.Of), LongestPrompt);
+        var readings = OneOfEachUnit(sheet).Where(one => one.Check != open).Select(one => sentences.Reading(one.Check, one.Unit));
+        Add(prompt, InTurn(readings, Observed(sheet, open).Select(sentences.Of)), LongestPrompt);
         return string.Join(' ', prompt);
     }
 
@@ -55,6 +57,25 @@ public static class ExampleFindings
     // Those of the open check first; the ones added last are those the model has been heard to miss last.
     private static IEnumerable<OwnWord> InOrder(IReadOnlyList<OwnWord> words, Check? open) =>
         words.Reverse().OrderByDescending(word => word.Check == open?.Id);
+
+    // Parts there is one of, which the readings do not speak of, before those of each cylinder.
+    private static IEnumerable<Check> Observed(CheckSheet sheet, Check? open) => sheet.Checks
+        .Where(check => check.Measurand is null && check != open && check.Conditions.Any(condition => condition.Meaning == ConditionMeaning.Bad))
+        .OrderBy(check => check.PerCylinder)
+        .Take(Observations);
+
+    private static IEnumerable<string?> InTurn(IEnumerable<string?> readings, IEnumerable<string?> observations)
+    {
+        using var left = observations.GetEnumerator();
+        foreach (var reading in readings)
+        {
+            yield return reading;
+            if (left.MoveNext())
+            {
+                yield return left.Current;
+            }
+        }
+    }
 
     // One check for each unit people speak of, in the order of the sheet. Lengths are said in thou as well: of two checks
     // of a length the second is in thou.

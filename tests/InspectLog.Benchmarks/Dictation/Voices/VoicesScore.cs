@@ -37,7 +37,7 @@ internal static class VoicesScore
                     var utterance = utterances[i];
                     var said = await voice.SpeakAsync(utterance.Text);
                     var audio = level is { } ratio ? GarageNoise.Behind(said, ratio, seed: i) : said;
-                    var heard = await speech.TranscribeAsync(audio, null, default);
+                    var heard = await speech.TranscribeAsync(audio, SpokenScore.ExamplesFor(reader, utterance), null, default);
                     var findings = reader.Read(heard, utterance.OpenCheck);
                     foreach (var (one, wordError) in new[] { (score, words), (all, allWords) })
                     {
@@ -54,7 +54,7 @@ internal static class VoicesScore
             all.Print(output, $"all voices, {Name(level)}", misses);
         }
 
-        output.WriteLine($"  decoded again with the whole window: {speech.Again}");
+        output.WriteLine($"  heard again: {speech.Again.HeardAgain}, with the whole window: {speech.Again.WithWholeWindow}");
     }
 
     private static void PrintLine(TextWriter output, string voice, double? level, Score score, WordErrorRate words)

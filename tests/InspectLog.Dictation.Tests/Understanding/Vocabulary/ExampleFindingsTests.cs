@@ -26,22 +26,22 @@ public sealed partial class ExampleFindingsTests
     [InlineData("coil-circuit-resistance", "Coil circuit 14.3 ohms.")]
     [InlineData("pickup-air-gap", "Pickup air gap 0.03 mm.")]
     [InlineData("ignition-timing", "Ignition timing 86 degrees.")]
-    [InlineData("lead-resistance", "Number 7 lead 143 k.")]
-    [InlineData("lead-condition", "Number 7 lead is chafed.")]
-    [InlineData("rotor-blade", "Rotor blade: worn.")]
+    [InlineData("lead-resistance", "Lead 7, 143 k.")]
+    [InlineData("lead-condition", "Number 7 lead chafed.")]
+    [InlineData("rotor-blade", "Rotor blade worn, replaced it.")]
     public void Open_check_comes_first_in_the_wanted_spelling(string open, string first) =>
         Assert.StartsWith(first, ExampleFindings.Prompt(Sheet, open, []), StringComparison.Ordinal);
 
     [Theory]
-    [InlineData("lead-condition", "Number 7 lead is chafed. Number 8 lead is cooked.")]
+    [InlineData("lead-condition", "Number 7 lead chafed. Number 8 lead cooked.")]
     [InlineData("coil-secondary-resistance", "Coil secondary 71.5 k. King wire thingy 78.5 k.")]
-    [InlineData("plug-condition", "Number 7 plug is sooty. Number 8 sparkler is sooty.")]
+    [InlineData("plug-condition", "Number 7 plug sooty. Number 8 sparkler sooty.")]
     public void Own_words_of_the_open_check_come_next(string open, string start) =>
         Assert.StartsWith(start, ExampleFindings.Prompt(Sheet, open, Words), StringComparison.Ordinal);
 
     [Fact]
     public void Own_words_of_other_checks_follow_the_newest_first() => Assert.StartsWith(
-        "Rotor blade: worn. King wire thingy 71.5 k. Number 7 lead is cooked. Number 8 sparkler is sooty. Number 9 lead 143 k.",
+        "Rotor blade worn, replaced it. King wire thingy 71.5 k. Number 7 lead cooked. Number 8 sparkler sooty. Lead 9, 143 k.",
         ExampleFindings.Prompt(Sheet, "rotor-blade", Words),
         StringComparison.Ordinal);
 
