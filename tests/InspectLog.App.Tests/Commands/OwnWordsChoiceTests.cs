@@ -151,7 +151,8 @@ public sealed class OwnWordsChoiceTests : IDisposable
     {
         public SpeechReadiness Readiness => new(true, "one", null, null);
 
-        public Task<Transcript> TranscribeAsync(PcmAudio audio, IProgress<double>? progress, CancellationToken cancellationToken) =>
+        public Task<Transcript> TranscribeAsync(
+            PcmAudio audio, string? examples, IProgress<double>? progress, CancellationToken cancellationToken) =>
             Task.FromResult(new Transcript(text, [], SpeechFound: true, audio.Duration));
     }
 }
