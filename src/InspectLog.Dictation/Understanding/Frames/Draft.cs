@@ -29,6 +29,9 @@ internal sealed class Draft
     /// <summary>That separator was a comma.</summary>
     public bool Comma { get; set; }
 
+    /// <summary>It was "but", and nothing of weight has come since.</summary>
+    public bool AfterBut { get; set; }
+
     public bool Preposition { get; set; }
 
     public bool SubjectJustSaid { get; set; }
@@ -76,10 +79,10 @@ internal sealed class Draft
     }
 
     public void AfterSubject() =>
-        (PlaceMarked, Preposition, Separated, Comma, SubjectJustSaid, VerbSinceSubject) = (false, false, false, false, true, false);
+        (PlaceMarked, Preposition, Separated, Comma, AfterBut, SubjectJustSaid, VerbSinceSubject) = (false, false, false, false, false, true, false);
 
     public void AfterPredicate() =>
-        (PlaceMarked, Preposition, Separated, Comma, SubjectJustSaid, VerbSinceSubject) = (false, false, false, false, false, false);
+        (PlaceMarked, Preposition, Separated, Comma, AfterBut, SubjectJustSaid, VerbSinceSubject) = (false, false, false, false, false, false, false);
 
     /// <summary>The next item of weight after the current one.</summary>
     public Item? Ahead(Func<Item, bool>? wanted = null)

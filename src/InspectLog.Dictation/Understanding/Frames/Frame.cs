@@ -34,6 +34,9 @@ internal sealed class Frame
     /// <summary>Whether the parts are named in the plural, as in "the leads".</summary>
     public bool Plural { get; set; }
 
+    /// <summary>Whether what it names is in the plural, part or quantity: "the gaps".</summary>
+    public bool PluralName { get; set; }
+
     public List<Predicate> Predicates { get; } = [];
 
     /// <summary>Whether the subject comes before what is said of it.</summary>
@@ -53,6 +56,9 @@ internal sealed class Frame
 
     /// <summary>Whether it speaks of a part or a person that no check is about.</summary>
     public bool Foreign { get; set; }
+
+    /// <summary>Whether "it" stands for what is spoken of.</summary>
+    public bool Singular { get; set; }
 
     /// <summary>Whether people are spoken of, who start and stop as engines do.</summary>
     public bool Person { get; set; }

@@ -36,11 +36,25 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
         var frame = draft.Frame;
         if (!frame.SubjectBefore)
         {
-            return !frame.SubjectAfter || !draft.Comma && (draft.Preposition || draft.SubjectJustSaid || draft.PlaceMarked);
+            return !frame.SubjectAfter || ListGoesOn() || NumbersIt(place) || !draft.Comma && (draft.Preposition || draft.SubjectJustSaid || draft.PlaceMarked);
         }
 
-        return !draft.Comma && (draft.Preposition || place && draft.PlaceMarked || !place && Described()) && !(place && frame.Placed);
+        var counted = !place && frame.Set != PlaceSet.None && draft is { SubjectJustSaid: true, Separated: false };
+        return counted || !draft.Comma && (draft.Preposition || place && draft.PlaceMarked || !place && Described()) && !(place && frame.Placed);
     }
+
+    // "Replaced cap, rotor and leads": names alone, up to the end.
+    private bool ListGoesOn()
+    {
+        var rest = draft.Items.Skip(draft.At).TakeWhile(item => item.Subject && !item.Condition || item.Number
+            || item.Role is Role.Comma or Role.And or Role.Filler or Role.PlaceMark).ToList();
+        return draft is { SubjectJustSaid: true, Comma: true } && draft.At + rest.Count == draft.Items.Count
+            && draft.Item is { Subject: true } && rest.Exists(item => item.Role == Role.And);
+    }
+
+    // "A dead cylinder, number two".
+    private bool NumbersIt(bool place) =>
+        place && draft is { PlaceMarked: true, Frame: { Mentioned: true, Placed: false } } && draft.Ahead() is null or { Role: Role.Comma or Role.But };
 
     // "Has a cracked boot": what was said describes the noun that follows.
     private bool Described() =>
@@ -68,7 +82,7 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
 
     private bool Ends(Frame frame) =>
         frame.Echo != Echo.None
-        || draft.Separated && (draft.Item.Subject || frame.HasSubject && SubjectAhead())
+        || draft.Separated && (draft.Item is { Subject: true, Actions.Count: 0 } || frame.HasSubject && SubjectAhead())
         || !frame.SubjectBefore && frame.SubjectAfter && !draft.VerbSinceSubject
         || frame is { SubjectBefore: true, PlaceAfter: true };
 

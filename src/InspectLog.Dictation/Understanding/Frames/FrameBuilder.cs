@@ -17,16 +17,17 @@ internal sealed class FrameBuilder
     private readonly FrameBreaks _breaks;
     private readonly RunReader _runs;
     private readonly IReadOnlyList<Token> _tokens;
+    private readonly int _cylinders;
 
     public FrameBuilder(CheckSheet sheet, Lexicon lexicon, Topics topics, NumberLookup numbers, Check? openCheck)
     {
         var tokens = numbers.Tokens;
-        _tokens = tokens;
+        (_tokens, _cylinders) = (tokens, sheet.Cylinders);
         _breaks = new(_draft, tokens);
         _gauges = new(_draft);
         _settings = new(_draft, _breaks, tokens);
         _subjects = new(_draft, _breaks, lexicon, tokens);
-        _predicates = new(_draft, _breaks, _settings, _gauges, tokens);
+        _predicates = new(_draft, _breaks, topics, _settings, _gauges, tokens);
         _runs = new(sheet, topics, numbers, openCheck, _draft);
     }
 
@@ -69,13 +70,22 @@ internal sealed class FrameBuilder
         {
             TakeNumbers(item);
         }
+        else if (item.Group is { } group)
+        {
+            var first = group > 0 ? 1 : Math.Max(1, _cylinders + group + 1);
+            _subjects.Place(new(item.First, item.Next, [.. Enumerable.Range(first, Math.Min(Math.Abs(group), _cylinders))], item.Doubt));
+        }
         else if (item.Ordinal is { } ordinal)
         {
             _subjects.Place(new(item.First, item.Next, [ordinal], item.Doubt));
         }
         else if (!item.Blocked && item.Actions.Any(action => _predicates.Action(item, action)))
         {
-            // Taken.
+            if (item.Subject && _draft.Frame is { Mentioned: false, Says: false })
+            {
+                // "Regapped" names the gap.
+                _draft.Frame.Mentions.Add(Subjects.NamedWords(_tokens, item));
+            }
         }
         else if (item.Condition && !item.Blocked && !OnlyNames(item))
         {
@@ -112,7 +122,7 @@ internal sealed class FrameBuilder
             {
                 _subjects.Place(place);
             }
-            else if (role is ValueNumber value && !item.Blocked)
+            else if (role is ValueNumber value && !item.Blocked && !CountsParts(value))
             {
                 _predicates.Value(run.Check!, value, run.Nameless);
             }
@@ -121,6 +131,11 @@ internal sealed class FrameBuilder
         _draft.Frame.Unknown += run.Roles.Count == 0 ? 1 : 0;
         _draft.Between = false;
     }
+
+    // "Twelve plugs": how many there are.
+    private bool CountsParts(ValueNumber value) =>
+        !value.UnitSaid && value.Next == _draft.Item.Next && value.Number == decimal.Truncate(value.Number)
+        && _draft.At + 1 < _draft.Items.Count && _draft.Items[_draft.At + 1] is { Subject: true } part && _tokens[part.Next - 1].Plural;
 
     private void TakeSmallWord(Item item)
     {
@@ -141,7 +156,11 @@ internal sealed class FrameBuilder
                 break;
             case Role.But:
                 (_draft.Separated, _draft.Comma, _draft.Negated, _draft.Excepting) = (true, true, false, false);
+                _draft.AfterBut = true;
                 DropTalk();
+                break;
+            case Role.Preposition when GoesIn(item):
+                _gauges.Mark(goes: true);
                 break;
             case Role.Preposition:
                 (_draft.Preposition, _draft.PlaceMarked, _draft.Frame.Tied) = (true, false, true);
@@ -163,10 +182,20 @@ internal sealed class FrameBuilder
                 _subjects.Other();
                 break;
             case Role.Unknown:
+                if (_draft is { AfterBut: true, Frame.Says: true })
+                {
+                    // "It fired up but died": of what came before, nothing more.
+                    _draft.Open();
+                }
+
+                _draft.Frame.Foreign |= NamesWhole(item);
                 // "Fourteen millimetre thread": the size of something else.
                 _draft.Frame.Foreign |= _draft is { Before.Number: true, Frame: { Mentioned: false, Says: true } };
                 _draft.Frame.Unknown++;
                 _draft.PlaceMarked = false;
+                break;
+            case Role.Filler when Likewise(item):
+                _draft.Frame.Echo = Echo.Same;
                 break;
             default:
                 if (!item.Blocked)
@@ -177,6 +206,16 @@ internal sealed class FrameBuilder
                 break;
         }
     }
+
+    // "I can get point three in": the gauge goes.
+    private bool GoesIn(Item item) =>
+        _tokens[item.First].IsWord("in") && _draft.Frame.Predicates is [.., ValueSaid { Goes: null, Check.Measurand.Gauge: true }]
+        && _draft.Before is { Number: true } or { Subject: true } && _draft.Ahead() is null or { Role: Role.Comma or Role.But or Role.And };
+
+    // "The lead in the pencil": part of something else.
+    private bool NamesWhole(Item item) =>
+        item.First > 2 && _tokens[item.First - 1].Stem is "the" or "a" && _tokens[item.First - 2].Stem is "in" or "of"
+        && _draft is { SubjectJustSaid: true, Frame: { Mentioned: true, Placed: false, Says: false, Plural: false } };
 
     // The words that change what others mean.
     private void TakeSign(Item item)
@@ -207,8 +246,12 @@ internal sealed class FrameBuilder
             case Role.Bad:
                 _predicates.Bad(item);
                 break;
+            case Role.Pronoun when _tokens[item.First].IsWord("it") && !(_draft is { Separated: true, Frame.Says: true, Repairing: false }):
+                _draft.Frame.Singular = true;
+                break;
             case Role.Pronoun when _draft is { Separated: true, Frame.Says: true, Repairing: false }:
                 _draft.Open();
+                _draft.Frame.Singular = _tokens[item.First].IsWord("it");
                 break;
             case Role.Same:
                 TakeSame(item);
@@ -227,8 +270,11 @@ internal sealed class FrameBuilder
             case Role.Now:
                 _draft.Frame.Now = true;
                 break;
+            case Role.Bound when _tokens[item.First].IsWord("and"):
+                _predicates.Roughly();
+                break;
             case Role.Bound:
-                _draft.ValueDoubt = "only a bound was said, not the value";
+                _draft.ValueDoubt = Predicates.Bounded;
                 break;
             case Role.Hedge:
                 _draft.Frame.Doubt = "said with a doubt";
@@ -238,6 +284,11 @@ internal sealed class FrameBuilder
                 break;
         }
     }
+
+    // "Tower four is dirty and tower six too": what was said before holds for it as well.
+    private bool Likewise(Item item) =>
+        _tokens[item.Next - 1].Stem is "also" or "too" or "well" && _draft.Frame is { HasSubject: true, Says: false }
+        && _draft.Frames.Count > 1 && _draft.Frames[^2].Says && _draft.Ahead() is null or { Role: Role.Comma or Role.And };
 
     // Words before a comma that are about nothing we know say nothing about what follows it.
     private void DropTalk()

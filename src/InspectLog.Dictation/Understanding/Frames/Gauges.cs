@@ -15,6 +15,9 @@ internal sealed class Gauges(Draft draft)
         return ahead;
     }
 
+    /// <summary>The gauge whose size comes next goes or stops.</summary>
+    public void Ahead(bool goes) => _ahead = goes;
+
     public void Reset() => _ahead = null;
 
     /// <summary>A gauge goes or stops: the one just said, or the one to come.</summary>

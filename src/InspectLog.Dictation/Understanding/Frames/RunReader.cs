@@ -21,6 +21,9 @@ internal sealed class RunReader(
     // More checks than these are never named by the same few words.
     private const int MostCandidates = 5;
 
+    // How many frames back a part may have been named that a value is about.
+    private const int MostCarried = 3;
+
     // Two checks whose readings cost about the same cannot be told apart.
     private const double Undecided = 1.1;
 
@@ -42,10 +45,11 @@ internal sealed class RunReader(
     public Run Read()
     {
         var run = draft.Item;
-        var candidates = Candidates(out var nameless);
+        var context = Context();
+        var candidates = Placed(Candidates(out var nameless), context);
         var best = candidates.Count == 0 ? 0 : candidates.Max(candidate => candidate.Score);
         var quantity = best >= Topics.SubjectWeight && candidates.Where(candidate => candidate.Score == best).All(candidate => candidate.Check.Measurand is not null);
-        var context = Context() with { ValueDue = quantity && !draft.Frame.Says && draft.Ahead(item => item.Role is not (Role.Filler or Role.Comma)) is null };
+        context = context with { Listing = context.Listing || Lists(best), ValueDue = quantity && !draft.Frame.Says && draft.Ahead(item => item.Role is not (Role.Filler or Role.Comma)) is null };
         var readings = candidates.Take(MostCandidates)
             .Select(candidate => (candidate, Read: NumberRoles.Of(numbers, run.First, run.Next, candidate.Check, context)))
             .Select(read => new Reading(
@@ -68,6 +72,43 @@ internal sealed class RunReader(
         var listing = frame.Says && frame.Predicates.TrueForAll(predicate => predicate is ValueSaid)
             && frame.Places.Sum(place => place.Cylinders.Count) > frame.Predicates.Count;
         return new(draft.PlaceMarked || on || draft.Excepting || corrected, known && !corrected, sheet.Cylinders, draft.Between, listing, ValueDue: false);
+    }
+
+    // "Gap on three": where the words fit a check for every cylinder as well as one that is not, it is the first.
+    private IReadOnlyList<(Check Check, int Score)> Placed(IReadOnlyList<(Check Check, int Score)> candidates, RunContext context)
+    {
+        var frame = draft.Frame;
+        if (candidates.Count < 2 || !(context.PlaceNounBefore || context.PlaceKnown || frame.Placed || frame.PluralName || Counts() == sheet.Cylinders))
+        {
+            return candidates;
+        }
+
+        var tied = candidates.Where(candidate => candidate.Score == candidates[0].Score).ToList();
+        return tied.Exists(one => one.Check.PerCylinder) && !tied.Exists(one => one.Check == openCheck && !one.Check.PerCylinder)
+            ? [.. candidates.Where(one => one.Check.PerCylinder || one.Score < candidates[0].Score)]
+            : candidates;
+    }
+
+    // "Leads one to six: five, five, six, six, seven, eight k": as many numbers as places, none of them a place.
+    private bool Lists(int score)
+    {
+        var places = draft.Frame.Places.Sum(place => place.Cylinders.Count);
+        var expected = places > 1 ? places : places == 0 && score >= Topics.SubjectWeight ? sheet.Cylinders : 0;
+        return expected > 0 && !draft.Frame.Says && Counts() == expected;
+    }
+
+    // How many numbers stand in a row from the current item on, parted by commas and "and".
+    private int Counts()
+    {
+        var count = 0;
+        foreach (var item in draft.Items.Skip(draft.At).TakeWhile(item => item.Number || item.Role is Role.Comma or Role.And or Role.Filler))
+        {
+            count += item.Number ? 1 + Enumerable.Range(item.First, item.Next - item.First)
+                .Count(at => at > item.First && (_tokens[at].IsMark(',') || _tokens[at].Stem is "and" or "then" && numbers.Numbers(at + 1).Count > 0
+                    && !(at + 1 < item.Next && numbers.Numbers(at + 1)[0].Value < 1))) : 0;
+        }
+
+        return count;
     }
 
     // Where a second check explains the numbers about as well, a person has to choose.
@@ -112,9 +153,17 @@ internal sealed class RunReader(
         var complete = frame is { SubjectBefore: false, SubjectAfter: true, Says: true };
         var own = complete ? [] : frame.Bag.ToList();
         own.AddRange(NamedAhead(topics.Rank(own).Any(ranked => ranked.Subject > 0)));
-        var carried = draft.Frames.LastOrDefault(earlier => (earlier != frame || complete) && earlier.Mentioned)?.Bag.ToList() ?? [];
+        var earlier = draft.Frames.Where(other => (other != frame || complete) && other.Mentioned).Reverse().Take(MostCarried)
+            .Select(other => other.Bag.ToList()).ToList();
+        var carried = earlier.FirstOrDefault() ?? [];
         var named = topics.Rank(own);
         var before = topics.Rank(carried);
+        if (own.Count == 0 && before.Count > 0 && !before.Any(Measured))
+        {
+            // "Lead four. Burnt near the boot. Twelve k.": the boot has no value, the lead has.
+            before = earlier.Skip(1).Select(topics.Rank).FirstOrDefault(ranked => ranked.Any(Measured)) ?? before;
+        }
+
         if (own.Count > 0 && (named.Any(Measured) || !before.Any(Measured)))
         {
             return Narrowed(named, own, carried);

@@ -26,6 +26,9 @@ internal sealed class Settings(Draft draft, FrameBreaks breaks, IReadOnlyList<To
         return true;
     }
 
+    /// <summary>Whether a value that it was set to may still come.</summary>
+    public bool IsOpen => _open is not null;
+
     /// <summary>A value was said: it is what was set.</summary>
     public void Value() => Commit();
 

@@ -9,6 +9,7 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
 {
     public void Mention(Item item)
     {
+        EndOpeningException();
         if (draft.Excepting)
         {
             draft.Frame.Cover(item.First, item.Next);
@@ -47,14 +48,15 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
 
     private void Add(Frame frame, Item item, List<NamedWord> words)
     {
-        if (!frame.Mentioned || draft.Separated && !frame.Says && draft.SubjectJustSaid)
+        if (!frame.Mentioned || draft.Separated && draft.SubjectJustSaid && (!frame.Says || !frame.SubjectBefore))
         {
             frame.Mentions.Add([]);
         }
 
         frame.Mentions[^1].AddRange(words);
         var last = tokens[item.Next - 1];
-        frame.Plural |= last.Plural && lexicon.IsPlaceNoun(last.Stem);
+        frame.Plural |= Enumerable.Range(item.First, item.Next - item.First).Any(i => tokens[i].Plural && lexicon.IsPlaceNoun(tokens[i].Stem));
+        frame.PluralName |= last.Plural;
         frame.Foreign |= IsCompound(item);
         frame.Cover(item.First, item.Next);
     }
@@ -106,6 +108,7 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
             return;
         }
 
+        EndOpeningException();
         breaks.Subject(place: true);
         draft.Frame.Set = role switch
         {
@@ -128,6 +131,15 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
 
         draft.Excepting = true;
         draft.AfterSubject();
+    }
+
+    // "Apart from four, the leads are fine": what comes after the exception is what it is left out of.
+    private void EndOpeningException()
+    {
+        if (draft is { Excepting: true, Frame: { Says: false, Mentioned: false, Set: PlaceSet.None, Except.Count: > 0 } })
+        {
+            draft.Excepting = false;
+        }
     }
 
     /// <summary>"But" after "every cylinder" leaves cylinders out, where some follow.</summary>

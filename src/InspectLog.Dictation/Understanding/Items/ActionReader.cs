@@ -66,12 +66,25 @@ internal sealed class ActionReader(PhraseLookup phrases)
             {
                 if (table.Match(_tokens, i) is { } particle && i + particle.Length <= next && !Continues(i, next))
                 {
-                    return new(at, at + 1, Role.Unknown) { Actions = [new(action)], Particle = (i, i + particle.Length) };
+                    var done = action == PartActions.Disconnected && Dirt(at + 1, i) ? PartActions.Cleaned : action;
+                    return new(at, at + 1, Role.Unknown) { Actions = [new(done)], Particle = (i, i + particle.Length) };
                 }
             }
         }
 
         return null;
+    }
+
+    // "Got the corrosion off the terminals": dirt comes off, and the part is clean.
+    private bool Dirt(int from, int to)
+    {
+        while (from < to && (_tokens[from].Stem is "the" or "all" or "some" or "most" or "of" or "that" or "any" or "a" or "white" or "green" or "bit"))
+        {
+            from++;
+        }
+
+        return from < to && phrases.Match(from) is { } match && from + match.Length == to
+            && match.Meanings.Any(term => term.Condition is { Condition.Meaning: not ConditionMeaning.Good }) && !match.Meanings.Any(term => term.Subject);
     }
 
     // "Opened it up to point nine", "put it up to ten": the small word leads on to a value.

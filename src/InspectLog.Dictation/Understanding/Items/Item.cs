@@ -23,6 +23,9 @@ internal sealed record Item(int First, int Next, Role Role)
     /// <summary>The cylinder it names without doubt: "third".</summary>
     public int? Ordinal { get; init; }
 
+    /// <summary>How many cylinders it names from an end of the row, the last ones where it is negative: "the first three".</summary>
+    public int? Group { get; init; }
+
     /// <summary>Why a person should look twice at what comes of it.</summary>
     public string? Doubt { get; init; }
 
@@ -39,7 +42,7 @@ internal sealed record Item(int First, int Next, Role Role)
     public WordReading Word => this switch
     {
         { Blocked: true } or { Role: Role.OtherPart } => WordReading.Aside,
-        { Number: true } or { Ordinal: not null } => WordReading.Number,
+        { Number: true } or { Ordinal: not null } or { Group: not null } => WordReading.Number,
         { Condition: true } or { Actions.Count: > 0 } => WordReading.Predicate,
         { Role: Role.PlaceMark } => WordReading.Tie,
         { Subject: true } => WordReading.Name,

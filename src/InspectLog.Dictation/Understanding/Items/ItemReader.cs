@@ -29,7 +29,7 @@ internal sealed class ItemReader
     {
         _items.Clear();
         _next = next;
-        var blocked = NonFindings.Blocked(_phrases, first, next, NounAt);
+        var blocked = NonFindings.Blocked(_phrases, first, next, NounAt, at => _runs.At(at, next) is not null);
         for (var at = first; at < next;)
         {
             var item = _particles.Contains(at) ? new(at, at + 1, Role.Preposition) : ItemAt(at);
@@ -80,7 +80,12 @@ internal sealed class ItemReader
             return new(at, at + match!.Value.Length, Role.Filler);
         }
 
-        return Homophone(at) ?? Number(at, match?.Length ?? 0) ?? _actions.At(at, _next, Last) ?? Ordinal(at)
+        if (token.Stem == "one" && StandsForSize(at))
+        {
+            return new(at, at + 1, Role.Filler);
+        }
+
+        return Homophone(at) ?? Group(at) ?? Number(at, match?.Length ?? 0) ?? _actions.At(at, _next, Last) ?? Ordinal(at)
             ?? NoNumber(at) ?? (match is { } found ? Phrase(at, found.Length, found.Meanings) : SubjectWord(at));
     }
 
@@ -110,6 +115,23 @@ internal sealed class ItemReader
         _tokens[at].IsWord("one") && at > 0 && (at > 1 && _tokens[at - 2].Stem is "a" or "an" && _phrases.Match(at - 1) is null
             || _tokens[at - 1].Stem is "this" or "that" or "each" or "every" or "other"
             or "another" or "new" or "old" or "which" or "any" or "last" or "next" or "same" or "good" or "bad" or "no");
+
+    // "A thirteen thou one jams": the feeler of that size.
+    private bool StandsForSize(int at) => Last is { Number: true } size && size.Next == at && size.Next > size.First + 1
+        && size.First > 0 && _tokens[size.First - 1].Stem is "a" or "an" or "the" or "my";
+
+    // "The first three plugs", "the last two".
+    private Item? Group(int at)
+    {
+        if (_tokens[at].Stem is not ("first" or "last") || at + 1 >= _next || NumberWords.Unit(_tokens[at + 1].Stem) is not { } count || count is < 2 or > 5)
+        {
+            return null;
+        }
+
+        var counted = at + 2 == _next || _tokens[at + 2].Kind == TokenKind.Mark || _tokens[at + 2].Plural && _lexicon.IsPlaceNoun(_tokens[at + 2].Stem)
+            || _phrases.Means(at + 2, term => term.Condition is not null || term.Role is Role.Verb or Role.Was or Role.And or Role.But);
+        return counted ? new(at, at + 2, Role.Unknown) { Group = _tokens[at].IsWord("last") ? -count : count } : null;
+    }
 
     private Item? Ordinal(int at)
     {
@@ -189,5 +211,10 @@ internal sealed class ItemReader
         };
     }
 
-    private Item SubjectWord(int at) => new(at, at + 1, Role.Unknown) { Subject = _lexicon.IsSubjectWord(_tokens[at].Stem) };
+    // "Superbly", "suspiciously": such a word only says how.
+    private Item SubjectWord(int at) =>
+        new(at, at + 1, _tokens[at].Text.Length > 5 && _tokens[at].Text.EndsWith("ly", StringComparison.Ordinal) ? Role.Filler : Role.Unknown)
+        {
+            Subject = _lexicon.IsSubjectWord(_tokens[at].Stem),
+        };
 }

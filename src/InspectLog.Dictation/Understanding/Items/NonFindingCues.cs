@@ -55,10 +55,10 @@ internal static class NonFindingCues
             + "to do|worth|asked|wonder|wondering|don't know|do not know|not sure|no idea|can't tell|cannot tell|"
             + "hard to tell|hard to say|can't say|unsure|whether|make sure|be careful|look for|look out for|"
             + "watch for|watch out|check for|looking for|feel for|listen for|beware|expect|expecting|expected|"
-            + "before i|before we|once i|once we|when i|when we|after i|after we|suppose|imagine|say it|would have|"
+            + "before i|before we|once i|once we|once the|once it|once they|once all|when i|when we|after i|after we|suppose|imagine|say it|would have|"
             + "shall|i'd rather|i'd better|you'd better|better|i'd|we'd|had better|instead of|rather than|"
             + "waiting for|wait for|wait until|waiting on|wait till|for sale|in stock|we stock|stock|on the shelf|on the bench|"
-            + "in the drawer|in the box|in the van|quote|quoted|invoice|price|cost|costs|charge|charged|worth it|"
+            + "in the drawer|in the box|in the van|quote|quoted|invoice|price|cost|costs|sell|sells|selling|paid|pay|pays|charge|charged|worth it|"
             + "advise|recommend|suggest|suggested|consider|considering|in the catalogue|"
             + "needs doing|wants doing|pass me|hand me|give me|get me|bring me|fetch me|lend me|show me|tell me"),
         (CueReach.Looking,
@@ -97,6 +97,8 @@ internal static class NonFindingCues
             + "didn't test|untested|unchecked|not looked|hasn't been|haven't been|not been|haven't had|"
             + "haven't|did not check|did not measure|skipped|skipping|couldn't|could not|can't get|can't reach|"
             + "difference between|compared with|compared to|same as|like the|similar to|different from|"
+            + "on the blue one|on the red one|on the green one|on the white one|on the black one|on the silver one|on the yellow one|on the gray one|"
+            + "on his|of his|on their|of their|they changed|they replaced|they fitted|they put|they swapped|they cleaned|they took|they set|"
             + "per year|a year|each year|every year|every day|every week|every month|per day|per hour|an hour|"
             + "for example|for instance|such as|as in|means|meaning|called|the name|known as|"
             + "on the phone|on the radio|the weather|outside|in the shop|in the workshop"),

@@ -11,13 +11,14 @@ internal sealed class NonFindings
     private readonly PhraseLookup _phrases;
     private readonly IReadOnlyList<Token> _tokens;
     private readonly Func<int, bool> _nounAt;
+    private readonly Func<int, bool> _numberAt;
     private readonly int _first;
     private readonly int _next;
     private readonly bool[] _blocked;
 
-    private NonFindings(PhraseLookup phrases, int first, int next, Func<int, bool> nounAt)
+    private NonFindings(PhraseLookup phrases, int first, int next, Func<int, bool> nounAt, Func<int, bool> numberAt)
     {
-        (_phrases, _tokens, _first, _next, _nounAt) = (phrases, phrases.Tokens, first, next, nounAt);
+        (_phrases, _tokens, _first, _next, _nounAt, _numberAt) = (phrases, phrases.Tokens, first, next, nounAt, numberAt);
         _blocked = new bool[next - first];
     }
 
@@ -26,9 +27,10 @@ internal sealed class NonFindings
     /// <param name="first">First token of the sentence.</param>
     /// <param name="next">Token after the sentence, its closing mark included.</param>
     /// <param name="nounAt">Whether a part, a number or a pronoun starts at a token.</param>
-    public static bool[] Blocked(PhraseLookup phrases, int first, int next, Func<int, bool> nounAt)
+    /// <param name="numberAt">Whether a number starts at a token.</param>
+    public static bool[] Blocked(PhraseLookup phrases, int first, int next, Func<int, bool> nounAt, Func<int, bool> numberAt)
     {
-        var scan = new NonFindings(phrases, first, next, nounAt);
+        var scan = new NonFindings(phrases, first, next, nounAt, numberAt);
         if (scan.Asks())
         {
             Array.Fill(scan._blocked, true);
@@ -56,9 +58,13 @@ internal sealed class NonFindings
             return false;
         }
 
-        return NonFindingCues.QuestionWords.Contains(_tokens[at].Text)
-            || NonFindingCues.Askers.Contains(_tokens[at].Text) && at + 1 < _next && AskedOf(at + 1);
+        return NonFindingCues.QuestionWords.Contains(_tokens[at].Text) && !(_tokens[at].Text is "what" && at + 1 < _next && _tokens[at + 1].Stem is "i" or "we" or "it")
+            || NonFindingCues.Askers.Contains(_tokens[at].Text) && at + 1 < _next && AskedOf(at + 1) && !Likewise(at);
     }
+
+    // "So do two and three" says the same of them; a question goes on to what it asks.
+    private bool Likewise(int at) => at > _first && _tokens[at - 1].IsWord("so")
+        && !Enumerable.Range(at + 1, _next - at - 1).Any(i => _phrases.Means(i, term => term.Condition is not null || term.Role == Role.Good));
 
     // "Is the", "are they", "does lead": the verb stands before whom it asks about.
     private bool AskedOf(int at) => _tokens[at].IsWord("not") ? at + 1 < _next && AskedOf(at + 1) :
@@ -157,8 +163,31 @@ internal sealed class NonFindings
 
     private (int Length, CueReach Reach)? CueAt(int at) =>
         _tokens[at].Text == "'ll" ? (1, CueReach.Forward)
+        : ReadsOff(at) || Tries(at) ? null
         : Cues.Match(_tokens, at) is { } cue ? (cue.Length, cue.Meanings[0])
         : null;
+
+    // "It says twelve point one": what an instrument says is what it shows.
+    private bool ReadsOff(int at) =>
+        _tokens[at].IsWord("say") && at > _first && at + 1 < _next && _numberAt(at + 1)
+        && _tokens[at - 1].Stem is "it" or "meter" or "multimeter" or "display" or "gauge" or "dial" or "needle" or "screen" or "light" or "lamp";
+
+    // "Could get the point three in", "can't get point four in": what was tried with a gauge.
+    private bool Tries(int at)
+    {
+        if (_tokens[at].Stem is not ("could" or "can" or "get"))
+        {
+            return false;
+        }
+
+        var number = at + 1;
+        while (number < _next && _tokens[number].Stem is "not" or "just" or "only" or "get" or "the" or "a" or "my")
+        {
+            number++;
+        }
+
+        return number < _next && _numberAt(number) && Enumerable.Range(number, _next - number).Any(i => _tokens[i].IsWord("in"));
+    }
 
     private void Apply(CueReach reach, int at, int after)
     {

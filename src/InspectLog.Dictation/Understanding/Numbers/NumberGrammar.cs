@@ -42,6 +42,9 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
         return readings;
     }
 
+    private bool FullUnit(int at) => at + 2 < tokens.Count && tokens[at].Stem is "a" or "one" && tokens[at + 1].Stem is "full" or "whole" or "clear"
+        && tokens[at + 2].Stem is "millimeter" or "ohm" or "volt" or "degree" or "mm" or "kilohm";
+
     private int? IsSign(int at) => tokens[at] switch
     {
         { Kind: TokenKind.Mark, Text: "−" } => -1,
@@ -79,6 +82,12 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
             {
                 yield return longer;
             }
+        }
+
+        if (FullUnit(at))
+        {
+            // "A full millimetre".
+            yield return new(at + 2, 1, 0, false);
         }
 
         foreach (var bare in Decimals(0, at, 0).Concat(Fractions(at, afterAnd: false)))

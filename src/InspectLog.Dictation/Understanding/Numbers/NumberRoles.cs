@@ -28,6 +28,9 @@ internal sealed class NumberRoles
     // Cost of ending with a cylinder where a value has to come: "plug gap on plug six, 1".
     private const double NoValue = 2;
 
+    // What a series of joined numbers takes off that cost.
+    private const double SeriesHelp = 1.5;
+
     // Cost of taking "five point nine" for cylinder 5 and 0.9.
     private const double PointSplit = 2;
 
@@ -180,7 +183,7 @@ internal sealed class NumberRoles
         }
 
         var pointed = reading.Doubt is null && IsFrontOfDecimal(at, reading);
-        var cost = reading.Cost + (_check.PerCylinder ? 0 : 5) + (pointed ? PointSplit : 0);
+        var cost = reading.Cost + (_check.PerCylinder ? 0 : 5) + (pointed ? PointSplit : 0) - (InSeries(at) ? SeriesHelp : 0);
         var doubt = pointed ? JoinedDoubt(at) : reading.Doubt;
         var cylinder = (int)reading.Value;
         yield return new(reading.Next, new PlaceNumbers(at, reading.Next, [cylinder], doubt), cost);
@@ -199,6 +202,14 @@ internal sealed class NumberRoles
             }
         }
     }
+
+    // "Plug 1.8, plug 2.9": the whole numbers count the plugs.
+    private bool InSeries(int at) => at == _first && _context.PlaceNounBefore && at > 0 && IsJoined(at)
+        && Enumerable.Range(1, _tokens.Count - 1).Any(other => _tokens[other - 1].Stem == _tokens[at - 1].Stem && IsJoined(other)
+            && Math.Abs(_tokens[other].Text[0] - _tokens[at].Text[0]) == 1);
+
+    private bool IsJoined(int at) => at + 1 < _tokens.Count && _tokens[at] is { Kind: TokenKind.Digits, Lead: '\0', Text.Length: 1 }
+        && _tokens[at + 1] is { Kind: TokenKind.Digits, Glued: true, Lead: '.' };
 
     // "Plug one point eight" is plug 1 with 0.8 only where 1.8 could not be meant.
     private string? JoinedDoubt(int at)
@@ -239,6 +250,11 @@ internal sealed class NumberRoles
         if (unit is not null && unit.Next <= _next && Value(at, reading, unit, unit.Next) is { } withUnit)
         {
             yield return withUnit;
+            if (reading.Whole && Remainder(unit.Next) is { } more
+                && Value(at, reading with { Value = reading.Value + more.Value, Whole = false }, unit, more.Next) is { } whole)
+            {
+                yield return whole;
+            }
         }
 
         if ((unit is null || unit.Angle && unit.Next > reading.Next) && Value(at, reading, null, reading.Next) is { } bare)
@@ -246,6 +262,12 @@ internal sealed class NumberRoles
             yield return bare;
         }
     }
+
+    // "One ohm and a half".
+    private NumberReading? Remainder(int at) =>
+        at + 1 < _next && _tokens[at].IsWord("and") && _numbers.Numbers(at + 1).Where(part => !part.Whole && part.Value < 1 && part.Next <= _next
+            && NumberWords.Denominator(_tokens[part.Next - 1].Stem) is not null && _numbers.Unit(part.Next) is null) is var parts && parts.Any()
+            ? parts.First() : null;
 
     private Step? Value(int at, NumberReading reading, UnitReading? unit, int next)
     {

@@ -25,6 +25,11 @@ internal sealed class NumberRuns(NumberLookup numbers)
             var from = reached.Min;
             reached.Remove(from);
             end = Math.Max(end, from);
+            if (from < limit && IsPronoun(from, at))
+            {
+                continue;
+            }
+
             reached.UnionWith(NumberEnds(from, limit));
             if (from < limit && Joins(from, at))
             {
@@ -60,6 +65,10 @@ internal sealed class NumberRuns(NumberLookup numbers)
         { Stem: "and" or "or" or "to" or "through" or "thru" or "till" or "until" or "then" } => true,
         _ => false,
     };
+
+    // "A thirteen thou one jams": the feeler of that size.
+    private bool IsPronoun(int at, int first) =>
+        _tokens[at].IsWord("one") && first > 0 && _tokens[first - 1].Stem is "a" or "an" or "the" or "my" && numbers.Unit(at - 1) is not null;
 
     private bool IsSmall(int at) => _tokens[at] switch
     {

@@ -38,7 +38,10 @@ internal sealed class UnitGrammar(IReadOnlyList<Token> tokens)
             "millisecond", "cup", "sugar", "litre", "people", "bloke", "guy", "k range", "ohm range", "volt range",
             "volt scale", "ohm scale", "mm socket", "mm spanner", "millimeter socket", "millimeter spanner",
             "mm nut", "mm bolt", "inch drive", "inch socket", "k a year", "volt battery", "volt system", "of them",
-            "spare", "box", "pack", "pair", "stroke", "speed", "or so", "grit"]));
+            "a set", "a pair", "a piece", "apiece", "a pop", "a box", "spare", "box", "pack", "pair", "stroke", "speed", "or so", "grit"]));
+
+    private static readonly PhraseTable<bool> Counted = Table(
+        (true, ["reading", "measurement", "value", "figure", "number", "attempt", "shot", "turn", "tooth", "blade", "gauge", "thing", "job", "hand", "other", "man", "set"]));
 
     private static readonly PhraseTable<bool> Zero = Table((true, ["top dead center", "tdc"]));
 
@@ -56,6 +59,12 @@ internal sealed class UnitGrammar(IReadOnlyList<Token> tokens)
         if (at >= tokens.Count)
         {
             return null;
+        }
+
+        if (tokens[at] is { Plural: true } counted && Counted.Match(tokens, at) is not null)
+        {
+            // "Three readings", but not "reading three".
+            return new(at + 1, [], 1, false);
         }
 
         var foreign = Foreign.Match(tokens, at);

@@ -20,6 +20,10 @@ internal static class ActionWords
         ("scraped|wiped|rubbed|brushed|filed|sanded|blew|washed|polished|scrubbed|buffed",
             "clean|down|up|off|out", PartActions.Cleaned),
         ("gave|given", "a clean|a scrub|a wipe|a brush|a polish|a good clean", PartActions.Cleaned),
+        ("put|set|got|sorted", "right|straight|the right way round|the right way around|in the right order|in the right places",
+            PartActions.Adjusted),
+        ("swapped|switched|changed|moved", "back|back over|back again|back where they belong|back to where they belong|back to where they should be",
+            PartActions.Adjusted),
         ("swapped|changed|traded|switched", "out|for a new one|for new|for a spare|for a fresh one|for new ones|for another",
             PartActions.Replaced),
     ];
@@ -35,23 +39,23 @@ internal static class ActionWords
     private static readonly (ActionTerm Term, string Phrases)[] Rows =
     [
         (new(PartActions.Replaced),
-            "replaced|renewed|changed|swapped out|changed out|fitted a new|fitted new|put in a new|put a new|put new|"
+            "had to replace|had to renew|had to change|replaced|renewed|changed|swapped|swapped out|substituted|changed out|fitted a new|fitted new|put in a new|put a new|put new|"
             + "fitted a replacement|fitted replacement|installed a new|installed new|put on a new|put on new|put in new|"
             + "changed for a new one|swapped for a new one|exchanged|has been replaced|have been replaced|"
             + "i've replaced|i replaced"),
         (new(PartActions.Cleaned),
-            "cleaned|cleaned up|cleaned off|cleaned out|brushed|wire brushed|wiped|polished|scraped|decoked|"
+            "had to clean|cleaned|cleaned up|cleaned off|cleaned out|brushed|wire brushed|wiped|polished|scraped|decoked|"
             + "degreased|cleaned down|gave it a clean|gave it a scrub|gave it a wipe|sandblasted|blasted|"
             + "has been cleaned|have been cleaned|emeried|filed|sanded|gave them a clean|scrubbed"),
         (new(PartActions.Adjusted),
-            "adjusted|readjusted|reset|re-set|regapped|re-gapped|retimed|re-timed|set|corrected|altered|"
-            + "has been adjusted|have been adjusted|readjusted it|fine tuned|tweaked"),
+            "had to adjust|had to reset|had to regap|adjusted|readjusted|reset|re-set|regapped|re-gapped|retimed|re-timed|set|corrected|altered|"
+            + "sorted|sorted out|put right|uncrossed|swapped back|has been adjusted|have been adjusted|readjusted it|fine tuned|tweaked"),
         (new(PartActions.Adjusted, NeedsValue: true),
-            "closed|closed up|closed down|opened|opened up|opened out|brought|moved|turned|bent|took|dropped|"
+            "had to move|had to turn|had to open|had to open up|had to close|had to close up|had to bring|had to bend|had to advance|had to retard|closed|closed up|closed down|opened|opened up|opened out|brought|moved|turned|bent|took|dropped|"
             + "raised|lowered|advanced|retarded|changed|eased|nudged|wound|backed off|gapped|tightened|put|"
             + "increased|reduced|widened|narrowed|shifted|pulled|pushed|knocked|got|squeezed|tapped|bumped|bumped up|swung"),
         (new(PartActions.Disconnected),
-            "disconnected|unplugged|pulled|removed|detached|undid|unclipped|uncoupled|unscrewed|has been removed|taken off|"
+            "had to disconnect|had to remove|had to pull|disconnected|unplugged|pulled|lifted|unbolted|withdrew|extracted|dismounted|removed|detached|undid|unclipped|uncoupled|unscrewed|has been removed|taken off|"
             + "took off|pulled off|lifted off|took out|pulled out|taken out|slipped off|unhooked|is disconnected|"
             + "are disconnected"),
         (new(PartActions.Reconnected),

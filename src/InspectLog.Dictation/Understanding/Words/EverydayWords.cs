@@ -10,10 +10,13 @@ internal static class EverydayWords
     private static readonly (Role Role, string Phrases)[] Rows =
     [
         (Role.Filler,
-            "a|an|the|this|that|these|those|my|our|its|her|his|your|they|here|just|about|exactly|even|flat|"
+            "can|could|a|an|the|this|that|these|those|my|our|its|her|his|your|they|here|just|about|exactly|even|flat|"
             + "straight|away|very|really|pretty|approximately|roughly|around|nearly|almost|well|so|um|uh|er|erm|ah|"
             + "eh|hm|hmm|mm hm|yes|yeah|yep|aye|then|please|still|already|only|bit|little|lot|kind|sort|some|too|"
             + "also|as well|at last|finally|again|once more|which|who|okay then|right then|let's see|let me see|"
+            + "with the key on|with the key in|with the key turned|key on|key off|with the key off|with the switch on|switched on|ignition live|with the power on|"
+            + "first turn of the key|on the first turn|on the first turn of the key|at the first turn of the key|on the button|first kick|first go|first try|at the first try|on the first try|"
+            + "on the first attempt|second time|third time|second go|end to end|"
             + "in series|in line|with the ignition on|ignition on|with ignition on|ignition off|engine off|dead on|"
             + "bang on|right through|right across|right round|on the nose|or thereabouts|or so|give or take|by the look of it|by the looks of it|"
             + "on the meter|on the gauge|according to the meter|if anything|there|up|out|down|together|today|"
@@ -27,36 +30,47 @@ internal static class EverydayWords
             + "just inside the limit|within the limit|within limits|over the limit|just over the limit|"
             + "under the limit|near the limit|close to the limit|in spec|within spec|out of spec|on spec|to spec|"
             + "in tolerance|within tolerance|out of tolerance|high|low|on the high side|on the low side|on the edge|"
+            + "for now|for the moment|for good measure|this time|so far|just now|this morning|this afternoon|by eye|as expected|as usual|in the end|"
+            + "overall|all in all|to be fair|to be honest|i'm afraid|i must say|happy with that|the good news is|the bad news is|the good news is that|"
+            + "the bad news is that|good news|bad news|anyway|anyhow|to speak of|at all|whatsoever|no doubt|no question|for sure|next|"
+            + "if you ask me|mind you|you know|you see|i see that|it turns out|i can tell you|as you can see|and that's it|that's it|that's all|"
+            + "tower end|plug end|cap end|coil end|distributor end|boot end|at the tower end|at the plug end|at the cap end|at the coil end|"
+            + "a good deal|a great deal|a good bit|a good way|a good inch|a good while|"
+            + "a whisker|a smidge|a smidgen|a hair|a fraction|bit of|a bit of|a little bit|a little bit of|a lot of|lots of|loads of|plenty of|some|"
+            + "straight off|at once|right away|beautifully|a treat|like a dream|like clockwork|no bother|without trouble|without fuss|on its own|"
             + "a bit tight|a bit wide|too high|too low|too wide|too small|in range|within range|by the book|borderline|fat|big|blue|crisp|snappy|sweetly"),
         (Role.Preposition,
             "on|at|of|in|right at|right on|right by|right near|right next to|for|across|from|with|by|near|under|around the|along|against|into|onto|inside|round|"
             + "through the|off|next to|behind|beside|above|below the|over the|towards|per"),
         (Role.Verb,
-            "is|are|be|being|been|has|have|had|got|gets|get|getting|it's|that's|there's|there is|there are|she's|he's|"
+            "is|are|be|being|been|has|have|had|got|gets|get|getting|it's|that's|there's|there is|there are|"
             + "they're|reads|read|reading of|measures|measured|measuring|shows|show|showed|showing|showing up|gives|gave|giving|"
             + "looks|look|looked|looking|looks like|seems|seem|appears|comes out at|came out at|came in at|comes to|came to|"
             + "comes up as|comes up at|sits|sit|sitting|stands|stand|i've|i've got|i have|i read|i see|i get|i got|i make it|i find|found|"
             + "we have|we've got|registers|indicates|settled at|settles at|turns out|feels|came up|comes up|come up|"
             + "running at|is at|makes|equals|has gone|have gone|remains|stays|come out|comes out|"
             + "what i have is|i'm reading|i'm seeing|i'm getting|i am getting|we read|we get|checks out at|works out at|"
-            + "meter reads|meter says|meter shows|the meter reads|the meter says|the meter shows|gauge reads|gauge says|gauge shows|turned out"),
-        (Role.Was, "was|were|had been|started at|started out at|started off at|used to read|came as|came in as"),
-        (Role.Now, "now|is now|are now|it's now|now it's|now reads|and now|these days"),
+            + "firing at|fired at|"
+            + "meter reads|meter says|meter shows|the meter reads|the meter says|the meter shows|gauge reads|gauge says|gauge shows|turned out|says|said|will be|i measured|i've measured|we measured|i measure|i got|i had|we had|is giving|is showing|is reading|is measuring|call it|let's call it|say|lines up|lines up at|line up|lined up|lined up at|lining up|falls on|falls at|falls right on|measured up at|measures up at|ohmed out at|ohmed out|ohms out at|metered at|clocks in at|clocked in at|weighs in at|lands at|landed at|ended up at|ends up at|topped out at|works out to|looks to be|happens to be|is down as"),
+        (Role.Was, "before it was|before it read|before adjustment|before adjusting|as found|originally|to begin with|to start with|initially|at first|beforehand|it had been|was|were|had been|started at|started out at|started off at|used to read|came as|came in as"),
+        (Role.Now, "as left|after adjustment|after adjusting|afterwards|after that|and left at|now|is now|are now|it's now|now it's|now reads|and now|these days"),
         (Role.Person, "i|we|you"),
-        (Role.Pronoun, "it|them|that one|this one|those two|these two|she|he|the pair"),
+        (Role.Pronoun, "it|them|that one|this one|those two|these two|she|the pair"),
         (Role.And, "and|plus|as well as|along with|and also|and then"),
         (Role.Or, "or|nor|and no"),
-        (Role.But, "but|whereas|while|although|however|yet"),
+        (Role.But, "but|because|because of|due to|owing to|whereas|while|although|however|yet"),
         (Role.Not,
-            "not|no|without|free of|free from|no sign of|no signs of|hasn't|"
+            "couldn't find any|could not find any|couldn't see any|could not see any|can't find any|can't see any|didn't find any|didn't see any|"
+            + "can't find a|can't see a|couldn't find a|couldn't see a|didn't find a|didn't see a|found no|saw no|see no|"
+            + "not|no|without|free of|free from|no sign of|no signs of|hasn't|"
             + "haven't|hasn't got|haven't got|no trace of|no evidence of|isn't any|aren't any|not any|lacks|"
             + "no longer|no visible"),
         (Role.DoesNot,
-            "does not|do not|will not|did not|would not|can not|cannot|refuses to|"
+            "couldn't|could not|does not|do not|will not|did not|would not|can not|cannot|refuses to|"
             + "fails to|failed to|refused to"),
         (Role.Does, "does|do|did|will"),
         (Role.Absent, "missing|absent|gone|lost|lost its|lost the|lacking|has lost|have lost"),
-        (Role.Bad, "bad|wrong|incorrect|not right|no good|not good|shot|knackered|faulty|not correct|not OK|not fine|not in order"),
+        (Role.Bad, "damage|damaged|defect|defective|duff|bad|wrong|incorrect|not right|no good|not good|shot|knackered|faulty|not correct|not OK|not fine|not in order"),
         (Role.Nothing, "nothing|none|nothing at all|nil|dead|no light|no flash|not a thing|nowt|nothing there"),
         (Role.Correct,
             "correction|sorry|i mean|i meant|make that|no make that|no wait|wait|wait no|hang on|hold on|actually|"
@@ -85,18 +99,20 @@ internal static class EverydayWords
             "goes|go|goes in|goes through|goes between|fits|fit|passes|passes through|pass|slides|slides in|"
             + "slides through|slips in|slips through|drops in|drops through|enters|will go|will go in|just goes|"
             + "slide|slides between|is a go|does go|gets in|will fit|will pass|clears|is loose in it|went in|went|fitted in|takes|accepts|"
-            + "admits|swallows|lets in|will take|will accept|slid in|slipped in|passed"),
+            + "admits|swallows|lets in|snug|is snug|just fits|drags|drag|is a sliding fit|is a nice fit|is a good fit|is a snug fit|is a slide fit|just passes|will take|will accept|slid in|slipped in|passed"),
         (Role.Stops,
             "stops|stop|no go|is a no go|jams|sticks|binds|is too tight|too tight|is tight|too thick|is too thick|"
             + "is too big|too big|stuck|is refused|stays out|catches|catch|grabs|blocks|"
             + "refuses|rejects|won't take|will not take|doesn't take|does not take|won't accept|will not accept|won't let in"),
-        (Role.To, "to|through|thru|till|until|up to|down to"),
+        (Role.To,
+            "back to|back up to|back down to|out to|in to|over to|round to|to|through|thru|till|until|up to|down to|until it read|until it reads|till it read|till it reads|until it was|till it was|"
+            + "until it showed|until i had|till i had|until i got|till i got|until i saw|until it came to|so it's|so it reads|so it is"),
         (Role.Between, "between|from|anywhere from|anywhere between|somewhere between|in between"),
-        (Role.Same, "same|the same|ditto|likewise|same again|same for|same on|same story on|identical|same with|as is|same thing on|same as"),
+        (Role.Same, "same|the same|ditto|likewise|same again|same for|same on|same story on|identical|same with|as is|same thing on|same as|so is|so are|so was|so were|so has|so have|so does|so do|as is|as are"),
         (Role.Bound,
             "under|over|below|above|less than|more than|at least|at most|just under|just over|just below|"
             + "just above|a shade under|a shade over|a hair over|a hair under|a little over|a little under|"
-            + "a bit over|a bit under|well over|well under|upwards of|short of|north of|south of"),
+            + "a bit over|a bit under|well over|well under|upwards of|short of|north of|south of|and a bit|and a touch|and a smidge|and change|and something|and a tad"),
         (Role.Hedge,
             "i think|i reckon|i believe|i guess|i suppose|probably|seems to be|appears to be|looks like it's|"
             + "looks to be|as far as i can tell|as far as i can see|i'd say|possibly|if i read it right|i'm fairly sure"),

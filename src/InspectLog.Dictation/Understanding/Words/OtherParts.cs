@@ -25,5 +25,5 @@ internal static class OtherParts
         + "contact number|phone number|part number|order number|chassis number|engine number|serial number|job number|"
         + "bay|page|box|gear|drawer|step|shelf|row|room|channel|line|lane|gate|level|floor|house|lift|ticket|job|invoice|"
         + "table|chapter|stage|picture|photo|button|key|option|group|team|unit|road|route|platform|screw|bolt|nut|"
-        + "points|condenser|dwell|vacuum|compression|idle speed|mixture|choke|float|jet|needle|king lead|coil lead";
+        + "wire brush|wire brushes|wire wool|wire cutters|wire strippers|lead pencil|plug spanner|plug wrench|plug box|points|condenser|dwell|vacuum|compression|idle speed|mixture|choke|float|jet|needle|king lead|coil lead";
 }

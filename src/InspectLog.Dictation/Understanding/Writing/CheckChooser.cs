@@ -104,7 +104,7 @@ internal sealed class CheckChooser(Topics topics, Memory memory, Check? openChec
             // "Cap and rotor" are two; "primary and ballast" is one, since only together they name a check.
             var apart = frame.Mentions.Select(words => Best(words, fits)).OfType<Ranked>().ToList();
             var joint = apart.Where(one => one.Check == whole.Check).Select(one => one.Subject).DefaultIfEmpty(-1).Max() < whole.Subject;
-            if (!joint)
+            if (!joint || whole.Check.PerCylinder)
             {
                 return [.. apart.Select(one => one.Check).Distinct()];
             }
@@ -133,6 +133,7 @@ internal sealed class CheckChooser(Topics topics, Memory memory, Check? openChec
         return tied.OrderByDescending(one => one.Check == openCheck)
             .ThenByDescending(one => wider.GetValueOrDefault(one.Check))
             .ThenByDescending(one => one.Check.Spoken.MainForActions)
+            .ThenBy(one => one.Check.PerCylinder ? 1 : 0)
             .First();
     }
 

@@ -40,13 +40,18 @@ internal sealed class FindingWriter
     private void Write(Frame frame)
     {
         var before = _findings.Count;
-        if (frame.Echo != Echo.None && !frame.Says)
+        if (frame is { Echo: Echo.Same, Says: false, Mentioned: true } && _memory.Conditions.Count > 0)
+        {
+            // "And so is the rotor": the words before, said of another part.
+            frame.Predicates.AddRange(_memory.Conditions);
+        }
+        else if (frame.Echo != Echo.None && !frame.Says)
         {
             _observations.WriteEcho(frame, _memory.Last);
         }
 
         var read = false;
-        foreach (var predicate in InOrder(frame))
+        foreach (var predicate in _observations.WriteRow(frame) ? [] : InOrder(frame))
         {
             if (predicate is not ValueSaid)
             {
@@ -93,7 +98,7 @@ internal sealed class FindingWriter
     {
         foreach (var check in _checks.ForAction(frame, done))
         {
-            var (cylinders, doubt) = _places.Of(frame, check, ofWhole: _memory.Whole && !frame.HasSubject);
+            var (cylinders, doubt) = _places.Of(frame, check, ofWhole: !frame.HasSubject && (_memory.Whole || frame.Singular && _memory.MeansWhole(check)));
             foreach (var place in cylinders.Where(place => !IsKnown(check, place, done.Action)))
             {
                 _findings.Add(_make.Action(frame, done, check, place, done.Action, doubt));

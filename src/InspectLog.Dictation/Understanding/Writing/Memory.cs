@@ -7,6 +7,8 @@ namespace InspectLog.Dictation.Understanding.Writing;
 /// <summary>What was spoken of so far, which later words may mean without naming it.</summary>
 internal sealed class Memory(Lexicon lexicon)
 {
+    private readonly HashSet<Check> _wholes = [];
+
     /// <summary>The words that last named a part or quantity.</summary>
     public IReadOnlyList<NamedWord> Bag { get; private set; } = [];
 
@@ -32,6 +34,13 @@ internal sealed class Memory(Lexicon lexicon)
     /// <summary>The findings of the frame that last gave any.</summary>
     public IReadOnlyList<Finding> Last { get; private set; } = [];
 
+    /// <summary>The conditions that frame told, where it told nothing else.</summary>
+    public IReadOnlyList<ConditionSaid> Conditions { get; private set; } = [];
+
+    /// <summary>Whether "it" means the whole part where several of its places were named last: the cap, cracked between
+    /// towers three and four.</summary>
+    public bool MeansWhole(Check check) => Places.Count > 1 && _wholes.Contains(check);
+
     public void Keep(Frame frame, IReadOnlyList<Finding> findings, Check? check)
     {
         Foreign = frame.Foreign || Foreign && !frame.Mentioned;
@@ -40,11 +49,16 @@ internal sealed class Memory(Lexicon lexicon)
             // A quantity of the part just spoken of goes on with that part: "lead one off, resistance seven k".
             Bag = frame.Placed || frame.Plural ? [.. frame.Bag] : [.. frame.Bag.Concat(Places.Count > 0 ? Bag : []).Distinct()];
             Whole = check is not null && lexicon.NamesWhole(check, frame.Bag);
+            if (Whole)
+            {
+                _wholes.Add(check!);
+            }
         }
 
         if (findings.Count > 0)
         {
             (Last, Check) = ([.. findings], check);
+            Conditions = frame.Predicates.TrueForAll(predicate => predicate is ConditionSaid) ? [.. frame.Predicates.OfType<ConditionSaid>()] : [];
         }
 
         Was = frame.Was && findings.Any(finding => finding.Kind == FindingKind.Reading);

@@ -7,7 +7,27 @@ namespace InspectLog.Dictation.Understanding.Writing;
 internal sealed class ObservationWriter(
     CheckChooser checks, PlaceChooser places, FindingMaker make, List<Finding> findings)
 {
-    public void Write(Frame frame, ConditionSaid said)
+    /// <summary>"Towers one to six: clean, clean, burnt, clean, clean, corroded": as many conditions as places, one for each.
+    /// Returns whether they were.</summary>
+    public bool WriteRow(Frame frame)
+    {
+        var row = frame.Predicates.OfType<ConditionSaid>().ToList();
+        var repeats = row.Zip(row.Skip(1)).Any(pair => pair.First.Good == pair.Second.Good && pair.First.Terms.SequenceEqual(pair.Second.Terms));
+        var cylinders = frame.Places.SelectMany(place => place.Cylinders).Distinct().ToList();
+        if (row.Count < ShortestRow || row.Count != frame.Predicates.Count || row.Count != cylinders.Count || !repeats)
+        {
+            return false;
+        }
+
+        for (var i = 0; i < row.Count; i++)
+        {
+            Write(frame, row[i], cylinders[i]);
+        }
+
+        return true;
+    }
+
+    public void Write(Frame frame, ConditionSaid said, int? only = null)
     {
         // "Nine point four k, good" speaks of the limit, and "checked the spark" of no outcome.
         var remark = said.Good && !frame.HasSubject && findings is [.., { Kind: FindingKind.Reading }];
@@ -26,12 +46,21 @@ internal sealed class ObservationWriter(
 
             var either = meanings.Count > 1 ? $"this may mean {meanings[0].Id} or {meanings[1].Id}" : null;
             var (cylinders, doubt) = places.Of(frame, check);
-            foreach (var place in cylinders)
+            if (said is { Naming: true, Negated: false } && check.PerCylinder && cylinders is [null])
+            {
+                // "Spark test" is a heading.
+                continue;
+            }
+
+            foreach (var place in only is null ? cylinders : [only])
             {
                 Add(make.Observation(frame, said, check, place, meanings[0].Id, said.Negated, Doubts.Join(doubt, either)));
             }
         }
     }
+
+    // Of two places, "chafed and burnt" is said of both.
+    private const int ShortestRow = 3;
 
     public void Write(Frame frame, NothingSaid said)
     {

@@ -61,7 +61,7 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
 
     // "The cap is clean" is of no tower.
     private bool NamesWhole(Frame frame, Check check) =>
-        frame is { Mentioned: true, Placed: false } && lexicon.NamesWhole(check, frame.Bag);
+        frame is { Mentioned: true, Placed: false } && frame.Mentions.Any(words => lexicon.NamesWhole(check, words));
 
     // "The lead is burnt" leaves open which one; "the cap is cracked" does not.
     private static string? SingularDoubt(Frame frame, Check check) =>

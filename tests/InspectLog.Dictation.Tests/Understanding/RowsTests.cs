@@ -1,0 +1,74 @@
+using System.Globalization;
+using CsCheck;
+
+namespace InspectLog.Dictation.Tests.Understanding;
+
+/// <summary>Rows: as many values or conditions as places, one for each.</summary>
+public sealed class RowsTests
+{
+    private static readonly string[] Words = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
+
+    private static readonly string[] TowerConditions = ["clean", "corroded", "burnt", "cracked", "worn"];
+
+    [Fact]
+    public void Whole_numbers_after_a_range_of_leads_are_values_one_for_each()
+    {
+        Gen.Int[3, 9].Array[2, 6].Sample(thousands =>
+        {
+            var said = string.Join(", ", thousands.Select(value => Words[value]));
+            var findings = string.Join("; ", thousands.Select((value, i) => $"lead-resistance @{i + 1} {value * 1000}"));
+            Assert.Equal(findings, Read.Line($"Leads one to {Words[thousands.Length]}: {said} k."));
+        });
+    }
+
+    [Fact]
+    public void Figures_joined_to_the_number_of_the_plug_are_taken_apart_and_marked()
+    {
+        Gen.Int[3, 9].Array[2, 6].Sample(tenths =>
+        {
+            var findings = Read.Reader.Read(string.Join(", ", tenths.Select((tenth, i) => $"{(i == 0 ? "Plug" : "plug")} {i + 1}.{tenth}")) + ".");
+
+            Assert.Equal(
+                tenths.Select((tenth, i) => string.Create(CultureInfo.InvariantCulture, $"plug-gap @{i + 1} {tenth / 10.0:R}")),
+                findings.Select(Read.Short));
+            Assert.All(findings.Take(1), finding => Assert.NotNull(finding.Doubt));
+        });
+    }
+
+    [Fact]
+    public void A_single_joined_figure_is_not_taken_apart() => Assert.Equal("plug-gap 1.8", Read.Line("Plug 1.8."));
+
+    [Fact]
+    public void Conditions_after_a_range_of_towers_are_said_one_for_each()
+    {
+        Gen.Int[0, TowerConditions.Length - 1].Array[3, 6].Where(HasNeighbours).Sample(row =>
+        {
+            var said = string.Join(", ", row.Select(one => TowerConditions[one]));
+            var findings = string.Join("; ", row.Select((one, i) => $"cap-contacts @{i + 1} {TowerConditions[one]}"));
+            Assert.Equal(findings, Read.Line($"Towers one to {Words[row.Length]}: {said}."));
+        });
+    }
+
+    [Fact]
+    public void Two_conditions_of_two_towers_hold_for_both() =>
+        Assert.Equal(
+            "cap-contacts @1 burnt; cap-contacts @2 burnt; cap-contacts @1 cracked; cap-contacts @2 cracked",
+            Read.Line("Towers one and two: burnt, cracked."));
+
+    [Theory]
+    [InlineData("The first three plugs are sooty.", "1 2 3")]
+    [InlineData("The last two plugs are sooty.", "5 6")]
+    public void Cylinders_are_counted_from_either_end(string text, string cylinders) =>
+        Assert.Equal(cylinders, string.Join(' ', Read.Reader.Read(text).Select(finding => finding.Place!.Cylinder)));
+
+    [Theory]
+    [InlineData("Three readings on the feed: twelve point two, twelve point three.", "supply-voltage 12.2; supply-voltage 12.3")]
+    [InlineData("Primary is one ohm and a half.", "coil-circuit-resistance 1.5")]
+    [InlineData("Primary is a full ohm.", "coil-circuit-resistance 1")]
+    [InlineData("Secondary just over nine k, nine point one.", "coil-secondary-resistance 9100")]
+    [InlineData("Feed is twelve and a bit, twelve point one.", "supply-voltage 12.1")]
+    public void Counts_and_bounds_beside_a_value_are_not_values(string text, string findings) => Assert.Equal(findings, Read.Line(text));
+
+    // Two equal conditions side by side tell a row from a list said of all.
+    private static bool HasNeighbours(int[] row) => row.Zip(row.Skip(1)).Any(pair => pair.First == pair.Second);
+}
