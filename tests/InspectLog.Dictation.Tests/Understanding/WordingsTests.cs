@@ -5,7 +5,7 @@ public sealed class WordingsTests
 {
     [Theory]
     [InlineData("Replaced the cap and rotor.", "cap-contacts replaced; rotor-blade replaced")]
-    [InlineData("Cleaned cap, rotor blade and tower three.", "cap-contacts cleaned; rotor-blade cleaned")]
+    [InlineData("Cleaned cap, rotor blade and plug two.", "cap-contacts cleaned; rotor-blade cleaned; plug-condition @2 cleaned")]
     [InlineData("I swapped plug six.", "plug-condition @6 replaced")]
     [InlineData("Got the corrosion off tower two.", "cap-contacts @2 cleaned")]
     [InlineData("Undid the wire from the coil.", "coil-circuit-resistance disconnected")]

@@ -34,6 +34,9 @@ internal sealed class Frame
     /// <summary>Whether the parts are named in the plural, as in "the leads".</summary>
     public bool Plural { get; set; }
 
+    /// <summary>How many of its parts are spoken of, where they were counted and not named: "three towers".</summary>
+    public int Counted { get; set; }
+
     /// <summary>Whether what it names is in the plural, part or quantity: "the gaps".</summary>
     public bool PluralName { get; set; }
 

@@ -34,6 +34,11 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
     private bool Attaches(bool place)
     {
         var frame = draft.Frame;
+        if (place && frame is { Counted: > 0, Placed: false })
+        {
+            return true;
+        }
+
         if (!frame.SubjectBefore)
         {
             return !frame.SubjectAfter || ListGoesOn() || NumbersIt(place) || !draft.Comma && (draft.Preposition || draft.SubjectJustSaid || draft.PlaceMarked);

@@ -18,11 +18,12 @@ internal sealed class FrameBuilder
     private readonly RunReader _runs;
     private readonly IReadOnlyList<Token> _tokens;
     private readonly int _cylinders;
+    private readonly Lexicon _lexicon;
 
     public FrameBuilder(CheckSheet sheet, Lexicon lexicon, Topics topics, NumberLookup numbers, Check? openCheck)
     {
         var tokens = numbers.Tokens;
-        (_tokens, _cylinders) = (tokens, sheet.Cylinders);
+        (_tokens, _cylinders, _lexicon) = (tokens, sheet.Cylinders, lexicon);
         _breaks = new(_draft, tokens);
         _gauges = new(_draft);
         _settings = new(_draft, _breaks, tokens);
@@ -115,6 +116,13 @@ internal sealed class FrameBuilder
             return;
         }
 
+        if (CountsNamed(item) is { } count)
+        {
+            _draft.Frame.Counted = count;
+            _draft.SubjectJustSaid = true;
+            return;
+        }
+
         var run = _runs.Read();
         foreach (var role in run.Roles)
         {
@@ -130,6 +138,24 @@ internal sealed class FrameBuilder
 
         _draft.Frame.Unknown += run.Roles.Count == 0 ? 1 : 0;
         _draft.Between = false;
+    }
+
+    // "On three towers", "two of the leads": how many, which are still to be named.
+    private int? CountsNamed(Item item)
+    {
+        if (item.Next != item.First + 1 || _draft.PlaceMarked || _draft.Frame.Placed || NumberWords.Unit(_tokens[item.First].Stem) is not { } count || count < 2)
+        {
+            return null;
+        }
+
+        var part = _draft.At + 1;
+        while (part < _draft.Items.Count && _draft.Items[part] is { Role: Role.Filler or Role.Preposition } small && _tokens[small.First].Stem is "of" or "the")
+        {
+            part++;
+        }
+
+        return part < _draft.Items.Count && _draft.Items[part] is { Subject: true } named && _tokens[named.Next - 1].Plural
+            && _lexicon.IsPlaceNoun(_tokens[named.Next - 1].Stem) ? count : null;
     }
 
     // "Twelve plugs": how many there are.
@@ -255,6 +281,8 @@ internal sealed class FrameBuilder
                 break;
             case Role.Same:
                 TakeSame(item);
+                break;
+            case Role.Correct when _predicates.Corrected():
                 break;
             case Role.Correct or Role.Retract:
                 _settings.End();

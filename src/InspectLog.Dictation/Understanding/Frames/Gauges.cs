@@ -26,7 +26,7 @@ internal sealed class Gauges(Draft draft)
         goes &= !draft.Negated;
         draft.Negated = false;
         var predicates = draft.Frame.Predicates;
-        if (predicates is [.., ValueSaid { Goes: null } value] && !draft.Comma)
+        if (predicates is [.., ValueSaid { Goes: null } value] && (!draft.Comma || draft.Ahead() is null or { Role: Role.Comma or Role.And or Role.But }))
         {
             predicates[^1] = value with { Goes = goes };
         }

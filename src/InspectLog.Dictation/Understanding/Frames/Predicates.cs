@@ -49,6 +49,18 @@ internal sealed class Predicates(
         draft.AfterPredicate();
     }
 
+    /// <summary>"Feed thirteen, twelve I mean": the value before the last is taken back. Returns whether it was so.</summary>
+    public bool Corrected()
+    {
+        if (draft.Ahead() is not null || draft.Frame.Predicates is not [.., ValueSaid wrong, ValueSaid right] || wrong.Check != right.Check)
+        {
+            return false;
+        }
+
+        draft.Frame.Predicates.Remove(wrong);
+        return true;
+    }
+
     /// <summary>"Twelve and a bit": the value just said is only a bound.</summary>
     public void Roughly()
     {

@@ -71,31 +71,44 @@ internal sealed class RunReader(
             || !frame.HasSubject && draft.Frames.Count > 1 && draft.Frames[^2] is { Placed: true } last && last.Sentence == draft.Sentence;
         var listing = frame.Says && frame.Predicates.TrueForAll(predicate => predicate is ValueSaid)
             && frame.Places.Sum(place => place.Cylinders.Count) > frame.Predicates.Count;
-        return new(draft.PlaceMarked || on || draft.Excepting || corrected, known && !corrected, sheet.Cylinders, draft.Between, listing, ValueDue: false);
+        var marked = draft.PlaceMarked && !(draft.Between && frame.Set == PlaceSet.All);
+        return new(marked || on || draft.Excepting || corrected, known && !corrected, sheet.Cylinders, draft.Between, listing, ValueDue: false);
     }
 
     // "Gap on three": where the words fit a check for every cylinder as well as one that is not, it is the first.
     private IReadOnlyList<(Check Check, int Score)> Placed(IReadOnlyList<(Check Check, int Score)> candidates, RunContext context)
     {
         var frame = draft.Frame;
-        if (candidates.Count < 2 || !(context.PlaceNounBefore || context.PlaceKnown || frame.Placed || frame.PluralName || Counts() == sheet.Cylinders))
+        if (candidates.Count < 2 || !(context.PlaceNounBefore || context.PlaceKnown || frame.Placed || PlaceAhead() || frame.PluralName || Counts() == sheet.Cylinders))
         {
             return candidates;
         }
 
         var tied = candidates.Where(candidate => candidate.Score == candidates[0].Score).ToList();
+        if (tied.Exists(one => one.Check == openCheck && one.Check.PerCylinder))
+        {
+            return [.. candidates.Where(one => one.Check == openCheck || one.Score < candidates[0].Score)];
+        }
+
         return tied.Exists(one => one.Check.PerCylinder) && !tied.Exists(one => one.Check == openCheck && !one.Check.PerCylinder)
             ? [.. candidates.Where(one => one.Check.PerCylinder || one.Score < candidates[0].Score)]
             : candidates;
     }
+
+    // "Gap thirty two on one".
+    private bool PlaceAhead() => draft.At + 2 < draft.Items.Count && draft.Items[draft.At + 1] is { Role: Role.Preposition } on
+        && _tokens[on.First].IsWord("on") && draft.Items[draft.At + 2] is { Number: true } or { Role: Role.PlaceMark };
 
     // "Leads one to six: five, five, six, six, seven, eight k": as many numbers as places, none of them a place.
     private bool Lists(int score)
     {
         var places = draft.Frame.Places.Sum(place => place.Cylinders.Count);
         var expected = places > 1 ? places : places == 0 && score >= Topics.SubjectWeight ? sheet.Cylinders : 0;
-        return expected > 0 && !draft.Frame.Says && Counts() == expected;
+        return expected > 0 && !draft.Frame.Says && !HoldsRange() && Counts() == expected;
     }
+
+    private bool HoldsRange() => Enumerable.Range(draft.Item.First, draft.Item.Next - draft.Item.First)
+        .Any(at => _tokens[at].IsMark('-') || _tokens[at].Stem is "to" or "through" or "thru");
 
     // How many numbers stand in a row from the current item on, parted by commas and "and".
     private int Counts()

@@ -66,14 +66,14 @@ internal static class EverydayWords
             + "haven't|hasn't got|haven't got|no trace of|no evidence of|isn't any|aren't any|not any|lacks|"
             + "no longer|no visible"),
         (Role.DoesNot,
-            "couldn't|could not|does not|do not|will not|did not|would not|can not|cannot|refuses to|"
+            "does not want to|did not want to|do not want to|couldn't|could not|does not|do not|will not|did not|would not|can not|cannot|refuses to|"
             + "fails to|failed to|refused to"),
         (Role.Does, "does|do|did|will"),
         (Role.Absent, "missing|absent|gone|lost|lost its|lost the|lacking|has lost|have lost"),
         (Role.Bad, "damage|damaged|defect|defective|duff|bad|wrong|incorrect|not right|no good|not good|shot|knackered|faulty|not correct|not OK|not fine|not in order"),
         (Role.Nothing, "nothing|none|nothing at all|nil|dead|no light|no flash|not a thing|nowt|nothing there"),
         (Role.Correct,
-            "correction|sorry|i mean|i meant|make that|no make that|no wait|wait|wait no|hang on|hold on|actually|"
+            "make it|correction|sorry|i mean|i meant|make that|no make that|no wait|wait|wait no|hang on|hold on|actually|"
             + "or rather|oops|whoops|my mistake|no sorry|sorry no|no it's|that should be|that should read|"
             + "sorry that's|no that's|let me correct that|i tell a lie|tell a lie|no hang on|excuse me|beg your pardon|"
             + "pardon me|no actually|no i mean|sorry i mean|sorry make that|i should say|should i say|no hold on|no not that"),
@@ -120,7 +120,7 @@ internal static class EverydayWords
             "checked|tested|inspected|examined|looked at|had a look at|went over|checking|testing|measured the|"
             + "inspecting|looking at|went round|went through|double checked|verified"),
         (Role.Good,
-            "good|fine|ok|okay|all right|allright|sound|healthy|perfect|serviceable|great|in good order|lovely|"
+            "like they should|as they should|like it should|as it should|looks like it should|good|fine|ok|okay|all right|allright|sound|healthy|perfect|serviceable|great|in good order|lovely|"
             + "in good condition|in good shape|in good nick|as it should be|as they should be|no problem|no problems|"
             + "nothing wrong|nothing wrong with|no fault|no faults|no issue|no issues|no damage|undamaged|"
             + "like new|as new|as good as new|not bad|tidy|okay too|excellent|no defects|intact|spot on|"

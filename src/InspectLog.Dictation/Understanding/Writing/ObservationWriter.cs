@@ -46,9 +46,9 @@ internal sealed class ObservationWriter(
 
             var either = meanings.Count > 1 ? $"this may mean {meanings[0].Id} or {meanings[1].Id}" : null;
             var (cylinders, doubt) = places.Of(frame, check);
-            if (said is { Naming: true, Negated: false } && check.PerCylinder && cylinders is [null])
+            if (check.PerCylinder && cylinders is [null] && (said is { Naming: true, Negated: false } || said is { Good: true, Negated: true, Terms.Count: 0 } && AbsenceCounts(check)))
             {
-                // "Spark test" is a heading.
+                // "Spark test" is a heading, and "the light's no good" speaks of no cylinder.
                 continue;
             }
 

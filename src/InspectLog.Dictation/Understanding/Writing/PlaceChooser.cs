@@ -44,6 +44,11 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
             return new([.. memory.Places.Cast<int?>()], null);
         }
 
+        if (frame.Counted > 0 && frame.Counted < sheet.Cylinders)
+        {
+            return new([], null);
+        }
+
         return frame.Plural && check.Spoken.MainForActions
             ? new(AllBut(frame.Except), $"no numbers were said: taken as all {sheet.Cylinders}")
             : new([null], SingularDoubt(frame, check));
@@ -61,7 +66,8 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
 
     // "The cap is clean" is of no tower.
     private bool NamesWhole(Frame frame, Check check) =>
-        frame is { Mentioned: true, Placed: false } && frame.Mentions.Any(words => lexicon.NamesWhole(check, words));
+        frame.Mentioned && (!frame.Placed || frame.Mentions.Count > 1) && frame.Mentions.Any(words => lexicon.NamesWhole(check, words))
+        && !frame.Bag.Any(word => check.Spoken.Parts.Contains(word.Stem) && lexicon.IsPlaceNoun(word.Stem));
 
     // "The lead is burnt" leaves open which one; "the cap is cracked" does not.
     private static string? SingularDoubt(Frame frame, Check check) =>

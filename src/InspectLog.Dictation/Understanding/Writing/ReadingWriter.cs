@@ -64,7 +64,7 @@ internal sealed class ReadingWriter(
     {
         var set = frame.Was || frame.Predicates.Any(predicate => predicate is ActionDone { Action: PartActions.Adjusted });
         var (cylinders, doubt) = chosen;
-        if (cylinders.Count > 1 && values.Count > 1 && !set)
+        if (cylinders.Count > 1 && values.Count > 1 && !set && !values.TrueForAll(value => value.Value.RangeEnd))
         {
             var mismatch = cylinders.Count == values.Count ? null : $"{values.Count} values for {cylinders.Count} places";
             for (var i = 0; i < values.Count; i++)
