@@ -143,19 +143,26 @@ internal sealed class FrameBuilder
     // "On three towers", "two of the leads": how many, which are still to be named.
     private int? CountsNamed(Item item)
     {
-        if (item.Next != item.First + 1 || _draft.PlaceMarked || _draft.Frame.Placed || NumberWords.Unit(_tokens[item.First].Stem) is not { } count || count < 2)
+        if (item.Next != item.First + 1 || _draft.PlaceMarked || _draft.Excepting || _draft.Frame.Placed || SmallNumber(item.First) is not { } count)
         {
             return null;
         }
 
         var part = _draft.At + 1;
-        while (part < _draft.Items.Count && _draft.Items[part] is { Role: Role.Filler or Role.Preposition } small && _tokens[small.First].Stem is "of" or "the")
+        if (part + 1 < _draft.Items.Count && _tokens[_draft.Items[part].First].IsWord("of"))
         {
-            part++;
+            part += _tokens[_draft.Items[part + 1].First].Stem is "the" or "these" or "those" or "my" ? 2 : 1;
         }
 
         return part < _draft.Items.Count && _draft.Items[part] is { Subject: true } named && _tokens[named.Next - 1].Plural
             && _lexicon.IsPlaceNoun(_tokens[named.Next - 1].Stem) ? count : null;
+    }
+
+    private int? SmallNumber(int at)
+    {
+        var number = NumberWords.Unit(_tokens[at].Stem)
+            ?? (_tokens[at] is { Kind: TokenKind.Digits, Lead: '\0', Text.Length: 1 } digit ? digit.Text[0] - '0' : 0);
+        return number > 1 ? number : null;
     }
 
     // "Twelve plugs": how many there are.
@@ -201,10 +208,15 @@ internal sealed class FrameBuilder
             case Role.PlaceMark:
                 _draft.PlaceMarked = true;
                 break;
+            case Role.Person when _draft is { Separated: true, Frame.Says: true, Repairing: false } && !item.Blocked:
+                _draft.Open();
+                _draft.Frame.Person = true;
+                break;
             case Role.Person:
                 _draft.Frame.Person = true;
                 break;
             case Role.OtherPart:
+                _draft.Frame.Foreign |= NamesWhole(item);
                 _subjects.Other();
                 break;
             case Role.Unknown:
@@ -240,8 +252,14 @@ internal sealed class FrameBuilder
 
     // "The lead in the pencil": part of something else.
     private bool NamesWhole(Item item) =>
-        item.First > 2 && _tokens[item.First - 1].Stem is "the" or "a" && _tokens[item.First - 2].Stem is "in" or "of"
+        item.First > 2 && (Role.OtherPart == item.Role && Within(item.First - 1) || Article(item.First - 1) && _tokens[item.First - 2].Stem is "in" or "of"
+            || item.First > 3 && (item.Role == Role.OtherPart && Article(item.First - 1) && Within(item.First - 2)
+                || _tokens[item.First - 1].Stem is "my" or "his" or "your" or "their" && Within(item.First - 2)))
         && _draft is { SubjectJustSaid: true, Frame: { Mentioned: true, Placed: false, Says: false, Plural: false } };
+
+    private bool Article(int at) => _tokens[at].Stem is "the" or "a" or "front" or "rear";
+
+    private bool Within(int at) => _tokens[at].Stem is "in" or "of" or "on" or "for" or "from";
 
     // The words that change what others mean.
     private void TakeSign(Item item)

@@ -2,6 +2,7 @@ using InspectLog.Checks;
 using InspectLog.Dictation.Understanding.Items;
 using InspectLog.Dictation.Understanding.Numbers;
 using InspectLog.Dictation.Understanding.Words;
+using InspectLog.Measuring;
 
 namespace InspectLog.Dictation.Understanding.Frames;
 
@@ -59,8 +60,14 @@ internal sealed class RunReader(
             .ToList();
         return readings.Count == 0
             ? new(null, [], nameless)
-            : new(readings[0].Check, Joined(Doubted(readings)), nameless);
+            : new(readings[0].Check, Joined(Sized(readings[0], Doubted(readings))), nameless);
     }
+
+    // "The distributor" and "the strobe" tell of an angle only where degrees are said: they have a price and an age too.
+    private IReadOnlyList<NumberRole> Sized(Reading best, IReadOnlyList<NumberRole> roles) =>
+        best.Check.Measurand?.Kind == QuantityKind.Angle && best.Check != openCheck && best.Score < Topics.SubjectWeight
+            ? [.. roles.Where(role => role is not ValueNumber { UnitSaid: false })]
+            : roles;
 
     private RunContext Context()
     {
@@ -192,7 +199,7 @@ internal sealed class RunReader(
             return [(openCheck, 0)];
         }
 
-        var byCondition = draft.Items.SelectMany(item => item.Conditions).Select(term => term.Check).Distinct().ToList();
+        var byCondition = frame.Person ? [] : draft.Items.SelectMany(item => item.Conditions).Select(term => term.Check).Distinct().ToList();
         nameless = byCondition.Count == 0;
         return [.. (nameless ? ByUnit() : byCondition).Select(check => (check, 0))];
     }

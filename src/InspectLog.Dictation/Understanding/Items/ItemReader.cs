@@ -211,9 +211,12 @@ internal sealed class ItemReader
         };
     }
 
+    private static bool SaysHow(string word) => word.Length > 6 && word.EndsWith("ly", StringComparison.Ordinal)
+        && word is not ("assembly" or "monthly" or "butterfly" or "anomaly" or "hourly");
+
     // "Superbly", "suspiciously": such a word only says how.
     private Item SubjectWord(int at) =>
-        new(at, at + 1, _tokens[at].Text.Length > 5 && _tokens[at].Text.EndsWith("ly", StringComparison.Ordinal) ? Role.Filler : Role.Unknown)
+        new(at, at + 1, SaysHow(_tokens[at].Text) ? Role.Filler : Role.Unknown)
         {
             Subject = _lexicon.IsSubjectWord(_tokens[at].Stem),
         };

@@ -170,7 +170,7 @@ internal sealed class NonFindings
     // "It says twelve point one": what an instrument says is what it shows.
     private bool ReadsOff(int at) =>
         _tokens[at].IsWord("say") && at > _first && at + 1 < _next && _numberAt(at + 1)
-        && _tokens[at - 1].Stem is "it" or "meter" or "multimeter" or "display" or "gauge" or "dial" or "needle" or "screen" or "light" or "lamp";
+        && _tokens[at - 1].Stem is "it" or "meter" or "multimeter";
 
     // "Could get the point three in", "can't get point four in": what was tried with a gauge.
     private bool Tries(int at)

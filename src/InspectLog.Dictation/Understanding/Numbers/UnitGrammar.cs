@@ -38,7 +38,7 @@ internal sealed class UnitGrammar(IReadOnlyList<Token> tokens)
             "millisecond", "cup", "sugar", "litre", "people", "bloke", "guy", "k range", "ohm range", "volt range",
             "volt scale", "ohm scale", "mm socket", "mm spanner", "millimeter socket", "millimeter spanner",
             "mm nut", "mm bolt", "inch drive", "inch socket", "k a year", "volt battery", "volt system", "of them",
-            "a set", "a pair", "a piece", "apiece", "a pop", "a box", "spare", "box", "pack", "pair", "stroke", "speed", "or so", "grit"]));
+            "past one", "past two", "past three", "past four", "past five", "past six", "past seven", "past eight", "past nine", "past ten", "past eleven", "past twelve", "a set", "a pair", "a piece", "apiece", "a pop", "a box", "spare", "box", "pack", "pair", "stroke", "speed", "or so", "grit"]));
 
     private static readonly PhraseTable<bool> Counted = Table(
         (true, ["reading", "measurement", "value", "figure", "number", "attempt", "shot", "turn", "tooth", "blade", "gauge", "thing", "job", "hand", "other", "man", "set"]));

@@ -10,7 +10,7 @@ internal static class EverydayWords
     private static readonly (Role Role, string Phrases)[] Rows =
     [
         (Role.Filler,
-            "can|could|a|an|the|this|that|these|those|my|our|its|her|his|your|they|here|just|about|exactly|even|flat|"
+            "a|an|the|this|that|these|those|my|our|its|her|his|your|they|here|just|about|exactly|even|flat|"
             + "straight|away|very|really|pretty|approximately|roughly|around|nearly|almost|well|so|um|uh|er|erm|ah|"
             + "eh|hm|hmm|mm hm|yes|yeah|yep|aye|then|please|still|already|only|bit|little|lot|kind|sort|some|too|"
             + "also|as well|at last|finally|again|once more|which|who|okay then|right then|let's see|let me see|"
@@ -33,7 +33,7 @@ internal static class EverydayWords
             + "for now|for the moment|for good measure|this time|so far|just now|this morning|this afternoon|by eye|as expected|as usual|in the end|"
             + "overall|all in all|to be fair|to be honest|i'm afraid|i must say|happy with that|the good news is|the bad news is|the good news is that|"
             + "the bad news is that|good news|bad news|anyway|anyhow|to speak of|at all|whatsoever|no doubt|no question|for sure|next|"
-            + "if you ask me|mind you|you know|you see|i see that|it turns out|i can tell you|as you can see|and that's it|that's it|that's all|"
+            + "it turns out|i can tell you|as you can see|and that's it|that's it|that's all|"
             + "tower end|plug end|cap end|coil end|distributor end|boot end|at the tower end|at the plug end|at the cap end|at the coil end|"
             + "a good deal|a great deal|a good bit|a good way|a good inch|a good while|"
             + "a whisker|a smidge|a smidgen|a hair|a fraction|bit of|a bit of|a little bit|a little bit of|a lot of|lots of|loads of|plenty of|some|"
@@ -50,8 +50,8 @@ internal static class EverydayWords
             + "we have|we've got|registers|indicates|settled at|settles at|turns out|feels|came up|comes up|come up|"
             + "running at|is at|makes|equals|has gone|have gone|remains|stays|come out|comes out|"
             + "what i have is|i'm reading|i'm seeing|i'm getting|i am getting|we read|we get|checks out at|works out at|"
-            + "firing at|fired at|"
-            + "meter reads|meter says|meter shows|the meter reads|the meter says|the meter shows|gauge reads|gauge says|gauge shows|turned out|says|said|will be|i measured|i've measured|we measured|i measure|i got|i had|we had|is giving|is showing|is reading|is measuring|call it|let's call it|say|lines up|lines up at|line up|lined up|lined up at|lining up|falls on|falls at|falls right on|measured up at|measures up at|ohmed out at|ohmed out|ohms out at|metered at|clocks in at|clocked in at|weighs in at|lands at|landed at|ended up at|ends up at|topped out at|works out to|looks to be|happens to be|is down as"),
+            + "firing at|fired at|i can get|i could get|can get the|could get the|can get a|could get a|i can see|you can see|we can see|can see|"
+            + "meter reads|meter says|meter shows|the meter reads|the meter says|the meter shows|gauge reads|gauge says|gauge shows|turned out|it says|i measured|i've measured|we measured|i measure|is giving|is showing|is reading|is measuring|call it|let's call it|say|lines up|lines up at|line up|lined up|lined up at|lining up|falls on|falls at|falls right on|measured up at|measures up at|ohmed out at|ohmed out|ohms out at|metered at|clocks in at|clocked in at|weighs in at|lands at|landed at|ended up at|ends up at|topped out at|works out to|looks to be|happens to be|is down as"),
         (Role.Was, "before it was|before it read|before adjustment|before adjusting|as found|originally|to begin with|to start with|initially|at first|beforehand|it had been|was|were|had been|started at|started out at|started off at|used to read|came as|came in as"),
         (Role.Now, "as left|after adjustment|after adjusting|afterwards|after that|and left at|now|is now|are now|it's now|now it's|now reads|and now|these days"),
         (Role.Person, "i|we|you"),

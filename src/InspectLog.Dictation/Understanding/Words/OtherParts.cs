@@ -25,5 +25,8 @@ internal static class OtherParts
         + "contact number|phone number|part number|order number|chassis number|engine number|serial number|job number|"
         + "bay|page|box|gear|drawer|step|shelf|row|room|channel|line|lane|gate|level|floor|house|lift|ticket|job|invoice|"
         + "table|chapter|stage|picture|photo|button|key|option|group|team|unit|road|route|platform|screw|bolt|nut|"
-        + "wire brush|wire brushes|wire wool|wire cutters|wire strippers|lead pencil|plug spanner|plug wrench|plug box|points|condenser|dwell|vacuum|compression|idle speed|mixture|choke|float|jet|needle|king lead|coil lead";
+        + "tappet clearance|bearing clearance|ground clearance|piston clearance|ring clearance|side clearance|shaft clearance|clutch clearance|"
+        + "bench light|bench lamp|inspection lamp|inspection light|work light|work lamp|lead lamp|warning light|oil light|interior light|courtesy light|"
+        + "strip light|ceiling light|desk lamp|head lamp|headlamp|tail light|side light|fog light|garage light|workshop light|street light|"
+        + "front brake|rear brake|blue car|red car|green car|white car|black car|silver car|yellow car|gray car|wire brush|wire brushes|wire wool|wire cutters|wire strippers|lead pencil|plug spanner|plug wrench|plug box|points|condenser|dwell|vacuum|compression|idle speed|mixture|choke|float|jet|needle|king lead|coil lead";
 }

@@ -71,7 +71,7 @@ internal sealed class ObservationWriter(
 
         var good = check.Conditions.First(condition => condition.Meaning == ConditionMeaning.Good);
         var (cylinders, doubt) = places.Of(frame, check);
-        foreach (var place in cylinders)
+        foreach (var place in check.PerCylinder && cylinders is [null] ? [] : cylinders)
         {
             Add(make.Observation(frame, said, check, place, good.Id, negated: true, doubt));
         }
