@@ -47,7 +47,9 @@ internal sealed class RunReader(
     {
         var run = draft.Item;
         var context = Context();
-        var candidates = Placed(Candidates(out var nameless), context);
+        var named = Candidates(out var nameless);
+        var candidates = Placed(named, context);
+        var dropped = candidates.Count < named.Count ? named.First(one => !candidates.Contains(one)).Check : null;
         var best = candidates.Count == 0 ? 0 : candidates.Max(candidate => candidate.Score);
         var quantity = best >= Topics.SubjectWeight && candidates.Where(candidate => candidate.Score == best).All(candidate => candidate.Check.Measurand is not null);
         context = context with { Listing = context.Listing || Lists(best), ValueDue = quantity && !draft.Frame.Says && draft.Ahead(item => item.Role is not (Role.Filler or Role.Comma)) is null };
@@ -60,7 +62,7 @@ internal sealed class RunReader(
             .ToList();
         return readings.Count == 0
             ? new(null, [], nameless)
-            : new(readings[0].Check, Joined(Sized(readings[0], Doubted(readings))), nameless);
+            : new(readings[0].Check, Joined(Sized(readings[0], Doubted(readings, dropped))), nameless);
     }
 
     // "The distributor" and "the strobe" tell of an angle only where degrees are said: they have a price and an age too.
@@ -132,17 +134,18 @@ internal sealed class RunReader(
     }
 
     // Where a second check explains the numbers about as well, a person has to choose.
-    private IReadOnlyList<NumberRole> Doubted(List<Reading> readings)
+    private IReadOnlyList<NumberRole> Doubted(List<Reading> readings, Check? dropped)
     {
         var best = readings[0];
-        if (readings.Count < 2 || best.Check == openCheck || readings[1].Cost - best.Cost > Undecided
+        var rival = readings.Count < 2 || readings[1].Cost - best.Cost > Undecided
             || best.Score - readings[1].Score > 2 * Topics.PartWeight
-            || !readings[1].Roles.Any(role => role is ValueNumber))
+            || !readings[1].Roles.Any(role => role is ValueNumber) ? dropped : readings[1].Check;
+        if (rival is null || best.Check == openCheck)
         {
             return best.Roles;
         }
 
-        var doubt = $"this may be {best.Check.ShortTitle} or {readings[1].Check.ShortTitle}";
+        var doubt = $"this may be {best.Check.ShortTitle} or {rival.ShortTitle}";
         return [.. best.Roles.Select(role => role is ValueNumber value ? value with { Doubt = Doubts.Join(value.Doubt, doubt) } : role)];
     }
 

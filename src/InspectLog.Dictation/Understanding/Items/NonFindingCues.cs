@@ -99,7 +99,7 @@ internal static class NonFindingCues
             + "difference between|compared with|compared to|same as|like the|similar to|different from|"
             + "on the blue one|on the red one|on the green one|on the white one|on the black one|on the silver one|on the yellow one|on the gray one|"
             + "on his|of his|on their|of their|they changed|they replaced|they fitted|they put|they swapped|they cleaned|they took|they set|"
-            + "can be|can mean|can also be|is usually|are usually|is often|are often|per year|a year|each year|every year|every day|every week|every month|per day|per hour|an hour|"
+            + "most of the time|half the time|as a rule|times out of ten|can be|can mean|can also be|is usually|are usually|is often|are often|per year|a year|each year|every year|every day|every week|every month|per day|per hour|an hour|"
             + "for example|for instance|such as|as in|means|meaning|called|the name|known as|"
             + "on the phone|on the radio|the weather|outside|in the shop|in the workshop"),
         (CueReach.Sentence, "before you|once you|when you|if you|until you|after you|as soon as you|do not forget"),

@@ -108,17 +108,20 @@ internal sealed class NonFindings
         }
     }
 
-    // "A good coil reads about ten k": of coils in general, unless a cylinder tells which.
+    // "A good coil reads about ten k", "a pickup pulled in": of coils in general, or of something else, unless a cylinder
+    // tells which.
     private void Generalities()
     {
         var at = AfterFillers();
         if (at + 3 >= _next || _tokens[at].Stem is not ("a" or "an") || _phrases.Match(at + 1) is not { } first
-            || !first.Meanings.Any(term => term.Condition is not null || term.Role == Role.Good))
+            || !first.Meanings.Any(term => term.Condition is not null || term.Role == Role.Good || term.Subject))
         {
             return;
         }
 
-        var after = at + 1 + first.Length;
+        var described = first.Meanings.Any(term => term.Condition is not null || term.Role == Role.Good);
+        var noun = at + 1 + (described ? first.Length : 0);
+        var after = noun;
         while (after < _next && (_phrases.Means(after, term => term.Subject)))
         {
             after += _phrases.Match(after)!.Value.Length;
@@ -126,7 +129,7 @@ internal sealed class NonFindings
 
         var goesOn = after < _next && _tokens[after].Kind == TokenKind.Word
             && !(_phrases.Means(after, term => term.Role is Role.Preposition or Role.And));
-        if (after > at + 1 + first.Length && goesOn)
+        if (after > noun && goesOn)
         {
             Block(at, _next);
         }
@@ -164,6 +167,7 @@ internal sealed class NonFindings
     private (int Length, CueReach Reach)? CueAt(int at) =>
         _tokens[at].Text == "'ll" ? (1, CueReach.Forward)
         : ReadsOff(at) || Tries(at) ? null
+        : Years.Length(_tokens, at) is > 0 and var year ? (year, CueReach.Clause)
         : Cues.Match(_tokens, at) is { } cue ? (cue.Length, cue.Meanings[0])
         : null;
 
