@@ -16,14 +16,15 @@ internal sealed class FrameBuilder
     private readonly Gauges _gauges;
     private readonly FrameBreaks _breaks;
     private readonly RunReader _runs;
+    private readonly Surroundings _around;
     private readonly IReadOnlyList<Token> _tokens;
     private readonly int _cylinders;
-    private readonly Lexicon _lexicon;
 
     public FrameBuilder(CheckSheet sheet, Lexicon lexicon, Topics topics, NumberLookup numbers, Check? openCheck)
     {
         var tokens = numbers.Tokens;
-        (_tokens, _cylinders, _lexicon) = (tokens, sheet.Cylinders, lexicon);
+        (_tokens, _cylinders) = (tokens, sheet.Cylinders);
+        _around = new(_draft, lexicon, tokens);
         _breaks = new(_draft, tokens);
         _gauges = new(_draft);
         _settings = new(_draft, _breaks, tokens);
@@ -116,7 +117,7 @@ internal sealed class FrameBuilder
             return;
         }
 
-        if (CountsNamed(item) is { } count)
+        if (_around.CountsNamed(item) is { } count)
         {
             _draft.Frame.Counted = count;
             _draft.SubjectJustSaid = true;
@@ -130,7 +131,7 @@ internal sealed class FrameBuilder
             {
                 _subjects.Place(place);
             }
-            else if (role is ValueNumber value && !item.Blocked && !CountsParts(value))
+            else if (role is ValueNumber value && !item.Blocked && !_around.CountsParts(value))
             {
                 _predicates.Value(run.Check!, value, run.Nameless);
             }
@@ -139,36 +140,6 @@ internal sealed class FrameBuilder
         _draft.Frame.Unknown += run.Roles.Count == 0 ? 1 : 0;
         _draft.Between = false;
     }
-
-    // "On three towers", "two of the leads": how many, which are still to be named.
-    private int? CountsNamed(Item item)
-    {
-        if (item.Next != item.First + 1 || _draft.PlaceMarked || _draft.Excepting || _draft.Frame.Placed || SmallNumber(item.First) is not { } count)
-        {
-            return null;
-        }
-
-        var part = _draft.At + 1;
-        if (part + 1 < _draft.Items.Count && _tokens[_draft.Items[part].First].IsWord("of"))
-        {
-            part += _tokens[_draft.Items[part + 1].First].Stem is "the" or "these" or "those" or "my" ? 2 : 1;
-        }
-
-        return part < _draft.Items.Count && _draft.Items[part] is { Subject: true } named && _tokens[named.Next - 1].Plural
-            && _lexicon.IsPlaceNoun(_tokens[named.Next - 1].Stem) ? count : null;
-    }
-
-    private int? SmallNumber(int at)
-    {
-        var number = NumberWords.Unit(_tokens[at].Stem)
-            ?? (_tokens[at] is { Kind: TokenKind.Digits, Lead: '\0', Text.Length: 1 } digit ? digit.Text[0] - '0' : 0);
-        return number > 1 ? number : null;
-    }
-
-    // "Twelve plugs": how many there are.
-    private bool CountsParts(ValueNumber value) =>
-        !value.UnitSaid && value.Next == _draft.Item.Next && value.Number == decimal.Truncate(value.Number)
-        && _draft.At + 1 < _draft.Items.Count && _draft.Items[_draft.At + 1] is { Subject: true } part && _tokens[part.Next - 1].Plural;
 
     private void TakeSmallWord(Item item)
     {
@@ -192,7 +163,7 @@ internal sealed class FrameBuilder
                 _draft.AfterBut = true;
                 DropTalk();
                 break;
-            case Role.Preposition when GoesIn(item):
+            case Role.Preposition when _around.GoesIn(item):
                 _gauges.Mark(goes: true);
                 break;
             case Role.Preposition:
@@ -216,7 +187,7 @@ internal sealed class FrameBuilder
                 _draft.Frame.Person = true;
                 break;
             case Role.OtherPart:
-                _draft.Frame.Foreign |= NamesWhole(item);
+                _draft.Frame.Foreign |= _around.NamesWhole(item);
                 _subjects.Other();
                 break;
             case Role.Unknown:
@@ -226,13 +197,13 @@ internal sealed class FrameBuilder
                     _draft.Open();
                 }
 
-                _draft.Frame.Foreign |= NamesWhole(item);
+                _draft.Frame.Foreign |= _around.NamesWhole(item);
                 // "Fourteen millimetre thread": the size of something else.
                 _draft.Frame.Foreign |= _draft is { Before.Number: true, Frame: { Mentioned: false, Says: true } };
                 _draft.Frame.Unknown++;
                 _draft.PlaceMarked = false;
                 break;
-            case Role.Filler when Likewise(item):
+            case Role.Filler when _around.Likewise(item):
                 _draft.Frame.Echo = Echo.Same;
                 break;
             default:
@@ -244,22 +215,6 @@ internal sealed class FrameBuilder
                 break;
         }
     }
-
-    // "I can get point three in": the gauge goes.
-    private bool GoesIn(Item item) =>
-        _tokens[item.First].IsWord("in") && _draft.Frame.Predicates is [.., ValueSaid { Goes: null, Check.Measurand.Gauge: true }]
-        && _draft.Before is { Number: true } or { Subject: true } && _draft.Ahead() is null or { Role: Role.Comma or Role.But or Role.And };
-
-    // "The lead in the pencil": part of something else.
-    private bool NamesWhole(Item item) =>
-        item.First > 2 && (Role.OtherPart == item.Role && Within(item.First - 1) || Article(item.First - 1) && _tokens[item.First - 2].Stem is "in" or "of"
-            || item.First > 3 && (item.Role == Role.OtherPart && Article(item.First - 1) && Within(item.First - 2)
-                || _tokens[item.First - 1].Stem is "my" or "his" or "your" or "their" && Within(item.First - 2)))
-        && _draft is { SubjectJustSaid: true, Frame: { Mentioned: true, Placed: false, Says: false, Plural: false } };
-
-    private bool Article(int at) => _tokens[at].Stem is "the" or "a" or "front" or "rear";
-
-    private bool Within(int at) => _tokens[at].Stem is "in" or "of" or "on" or "for" or "from";
 
     // The words that change what others mean.
     private void TakeSign(Item item)
@@ -330,11 +285,6 @@ internal sealed class FrameBuilder
                 break;
         }
     }
-
-    // "Tower four is dirty and tower six too": what was said before holds for it as well.
-    private bool Likewise(Item item) =>
-        _tokens[item.Next - 1].Stem is "also" or "too" or "well" && _draft.Frame is { HasSubject: true, Says: false }
-        && _draft.Frames.Count > 1 && _draft.Frames[^2].Says && _draft.Ahead() is null or { Role: Role.Comma or Role.And };
 
     // Words before a comma that are about nothing we know say nothing about what follows it.
     private void DropTalk()

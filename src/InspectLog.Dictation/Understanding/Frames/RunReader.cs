@@ -29,6 +29,7 @@ internal sealed class RunReader(
     private const double Undecided = 1.1;
 
     private readonly IReadOnlyList<Token> _tokens = numbers.Tokens;
+    private readonly Row _row = new(sheet, numbers, draft);
 
     private readonly record struct Reading(Check Check, int Score, IReadOnlyList<NumberRole> Roles, double Cost);
 
@@ -52,7 +53,7 @@ internal sealed class RunReader(
         var dropped = candidates.Count < named.Count ? named.First(one => !candidates.Contains(one)).Check : null;
         var best = candidates.Count == 0 ? 0 : candidates.Max(candidate => candidate.Score);
         var quantity = best >= Topics.SubjectWeight && candidates.Where(candidate => candidate.Score == best).All(candidate => candidate.Check.Measurand is not null);
-        context = context with { Listing = context.Listing || Lists(best), ValueDue = quantity && !draft.Frame.Says && draft.Ahead(item => item.Role is not (Role.Filler or Role.Comma)) is null };
+        context = context with { Listing = context.Listing || _row.Lists(best), ValueDue = quantity && !draft.Frame.Says && draft.Ahead(item => item.Role is not (Role.Filler or Role.Comma)) is null };
         var readings = candidates.Take(MostCandidates)
             .Select(candidate => (candidate, Read: NumberRoles.Of(numbers, run.First, run.Next, candidate.Check, context)))
             .Select(read => new Reading(
@@ -88,7 +89,7 @@ internal sealed class RunReader(
     private IReadOnlyList<(Check Check, int Score)> Placed(IReadOnlyList<(Check Check, int Score)> candidates, RunContext context)
     {
         var frame = draft.Frame;
-        if (candidates.Count < 2 || !(context.PlaceNounBefore || context.PlaceKnown || frame.Placed || PlaceAhead() || frame.PluralName || Counts() == sheet.Cylinders))
+        if (candidates.Count < 2 || !(context.PlaceNounBefore || context.PlaceKnown || frame.Placed || _row.PlaceAhead() || frame.PluralName || _row.Counts() == sheet.Cylinders))
         {
             return candidates;
         }
@@ -102,35 +103,6 @@ internal sealed class RunReader(
         return tied.Exists(one => one.Check.PerCylinder) && !tied.Exists(one => one.Check == openCheck && !one.Check.PerCylinder)
             ? [.. candidates.Where(one => one.Check.PerCylinder || one.Score < candidates[0].Score)]
             : candidates;
-    }
-
-    // "Gap thirty two on one".
-    private bool PlaceAhead() => draft.At + 2 < draft.Items.Count && draft.Items[draft.At + 1] is { Role: Role.Preposition } on
-        && _tokens[on.First].IsWord("on") && draft.Items[draft.At + 2] is { Number: true } or { Role: Role.PlaceMark };
-
-    // "Leads one to six: five, five, six, six, seven, eight k": as many numbers as places, none of them a place.
-    private bool Lists(int score)
-    {
-        var places = draft.Frame.Places.Sum(place => place.Cylinders.Count);
-        var expected = places > 1 ? places : places == 0 && score >= Topics.SubjectWeight ? sheet.Cylinders : 0;
-        return expected > 0 && !draft.Frame.Says && !HoldsRange() && Counts() == expected;
-    }
-
-    private bool HoldsRange() => Enumerable.Range(draft.Item.First, draft.Item.Next - draft.Item.First)
-        .Any(at => _tokens[at].IsMark('-') || _tokens[at].Stem is "to" or "through" or "thru");
-
-    // How many numbers stand in a row from the current item on, parted by commas and "and".
-    private int Counts()
-    {
-        var count = 0;
-        foreach (var item in draft.Items.Skip(draft.At).TakeWhile(item => item.Number || item.Role is Role.Comma or Role.And or Role.Filler))
-        {
-            count += item.Number ? 1 + Enumerable.Range(item.First, item.Next - item.First)
-                .Count(at => at > item.First && (_tokens[at].IsMark(',') || _tokens[at].Stem is "and" or "then" && numbers.Numbers(at + 1).Count > 0
-                    && !(at + 1 < item.Next && numbers.Numbers(at + 1)[0].Value < 1))) : 0;
-        }
-
-        return count;
     }
 
     // Where a second check explains the numbers about as well, a person has to choose.
