@@ -15,6 +15,9 @@ public sealed class MishearingTests
     [InlineData("Second airy nine point four k.", "coil-secondary-resistance 9400")]
     [InlineData("Lead 4 is bunt.", "lead-condition @4 burnt")]
     [InlineData("Air cap point three.", "pickup-air-gap 0.3")]
+    [InlineData("List boot on 3.", "lead-condition @3 loose")]
+    [InlineData("Plug three is sudy.", "plug-condition @3 sooty")]
+    [InlineData("Number 2 laid is cracked.", "lead-condition @2 cracked")]
     public void A_misheard_phrase_is_found_by_its_sound_and_marked(string text, string findings)
     {
         Assert.Equal(findings, Read.Line(text));
@@ -63,6 +66,9 @@ public sealed class MishearingTests
     [InlineData("I like the weather in May.")]
     [InlineData("They tried and died.")]
     [InlineData("Bay two is clean.")]
+    [InlineData("The best boot is on the shelf.")]
+    [InlineData("He lost three of them.")]
+    [InlineData("Hold it up to the light.")]
     public void Ordinary_talk_stays_talk(string text) => Assert.Empty(Read.Reader.Read(text));
 
     // Whatever word is put in the place of one of a plain finding's: what comes of it is the same, nothing, or marked.

@@ -11,8 +11,7 @@ internal sealed class Hypotheses(SoundLookup sounds, Lexicon lexicon)
     private const int MostUnknown = 3;
     private const int MostGaps = 3;
 
-    // Right before a number a name is expected; anywhere else, and for a word that has a meaning of its own, only what
-    // sounds nearly the same counts.
+    // Anywhere else than where the rest of the clause calls for one, only what sounds nearly the same counts.
     private const double Unexpected = 0.6;
 
     // Where a number has to stand there are few words it can be, so that they may be farther off.
@@ -51,12 +50,39 @@ internal sealed class Hypotheses(SoundLookup sounds, Lexicon lexicon)
         }
 
         return unknown.Count == 0 ? OfKnownWords(clause, all)
-            : Covering(unknown, [.. Spans(tokens, unknown, first, next).SelectMany(span => Replacements(tokens, span.First, span.Next, Strictness(clause, span.Next), false))])
+            : Covering(unknown, [.. Spans(tokens, unknown, first, next).SelectMany(span => Replacements(clause, span.First, span.Next))])
                 .Concat(gaps.Count > 0 ? Fill(clause) : []);
     }
 
-    private static double Strictness(Clause clause, int next) =>
-        next < clause.Next && clause.Reading.Words[next] == WordReading.Number ? 1 : Unexpected;
+    private IEnumerable<Replacement> Replacements(Clause clause, int first, int next)
+    {
+        if (next < clause.Next && clause.Reading.Words[next] == WordReading.Number)
+        {
+            // Right before a number a name is expected.
+            return Replacements(clause.Tokens, first, next, 1, false);
+        }
+
+        return Expected(clause, first, next) is { } kind
+            ? Replacements(clause.Tokens, first, next, 1, false).Where(one => Means(one.Match.Phrase, kind) || IsNearAnyhow(one.Match))
+            : Replacements(clause.Tokens, first, next, Unexpected, false);
+    }
+
+    // Of a name, a number and what is said of them, where two were heard beside some words these may be the third.
+    private static WordReading? Expected(Clause clause, int first, int next)
+    {
+        WordReading[] kinds = [WordReading.Name, WordReading.Number, WordReading.Predicate];
+        var heard = Enumerable.Range(clause.First, clause.Next - clause.First).Where(at => at < first || at >= next)
+            .Select(at => clause.Reading.Words[at]).ToHashSet();
+        List<WordReading> missing = [.. kinds.Where(kind => !heard.Contains(kind))];
+        return missing is [var only] ? only : null;
+    }
+
+    private bool Means(SoundingPhrase phrase, WordReading kind) => kind == WordReading.Number
+        ? phrase.Number
+        : lexicon.Match(phrase.Tokens, 0) is { } match && match.Length == phrase.Tokens.Count
+            && match.Meanings.Any(term => kind == WordReading.Name ? term.Subject : term.Condition is not null || term.Action is not null);
+
+    private static bool IsNearAnyhow(SoundMatch match) => match.Cost <= Unexpected * SoundThreshold.For(match.Phrase.Sounds[0].Length);
 
     // Numbers for the gaps in the numbers; a point that is one gap is understood once its figures are.
     private IEnumerable<Hypothesis> Fill(Clause clause)

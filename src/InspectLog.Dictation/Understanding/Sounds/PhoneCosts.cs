@@ -13,6 +13,7 @@ internal static class PhoneCosts
     private const double GlideWeight = 0.15;
     private const double RhoticWeight = 0.2;
     private const double MostOfVowels = 0.8;
+    private const double AspirationCost = 0.5;
     private const double VowelForConsonant = 1.2;
 
     private enum Manner
@@ -48,7 +49,7 @@ internal static class PhoneCosts
     private static double Between(Phone one, Phone other) => (Phones.IsVowel(one), Phones.IsVowel(other)) switch
     {
         (true, true) => Between(VowelOf(one), VowelOf(other)),
-        (false, false) => Between(ConsonantOf(one), ConsonantOf(other)),
+        (false, false) => Aspirated(one, other) ?? Between(ConsonantOf(one), ConsonantOf(other)),
         (true, false) => AcrossKinds(one, other),
         _ => AcrossKinds(other, one),
     };
@@ -62,6 +63,13 @@ internal static class PhoneCosts
         1,
         PlaceWeight * Math.Abs(one.Place - other.Place) + (one.Voiced == other.Voiced ? 0 : VoiceWeight)
         + MannerCost(one.Manner, other.Manner));
+
+    // The breath after an opening p, t or k is an h, and in noise all that is left of it.
+    private static double? Aspirated(Phone one, Phone other) => (one, other) switch
+    {
+        (Phone.HH, Phone.P or Phone.T or Phone.K) or (Phone.P or Phone.T or Phone.K, Phone.HH) => AspirationCost,
+        _ => null,
+    };
 
     private static double MannerCost(Manner one, Manner other) => one == other ? 0 : (Min(one, other), Max(one, other)) switch
     {
@@ -110,8 +118,9 @@ internal static class PhoneCosts
         Phone.AO => new(1, 2),
         Phone.OY => new(1.2, 1.7, Glides: true),
         Phone.OW => new(1.7, 2, Glides: true),
-        Phone.UH => new(2.5, 1.7),
-        Phone.UW => new(3, 2),
+        // Most speakers make the u of "loose" and "boot" farther forward than the chart has it.
+        Phone.UH => new(2.5, 1.4),
+        Phone.UW => new(3, 1.4),
         _ => throw new ArgumentOutOfRangeException(nameof(phone)),
     };
 
