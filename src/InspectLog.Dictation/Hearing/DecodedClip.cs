@@ -30,6 +30,13 @@ internal sealed record DecodedClip(string Text, IReadOnlyList<TextPiece> Pieces)
     /// <param name="tokenCap">The most tokens it was allowed.</param>
     public bool IsClear(double seconds, int tokenCap) => !LooksWrong(seconds, tokenCap) && MeanLogProbability >= ClearMeanLogProbability;
 
+    /// <summary>The whole said twice over: the decoder's doing more often than the speaker's.</summary>
+    public bool IsSaidTwice()
+    {
+        var words = Text.ToUpperInvariant().Split([' ', ',', '.'], StringSplitOptions.RemoveEmptyEntries);
+        return words.Length > 2 && words.Length % 2 == 0 && words.AsSpan(0, words.Length / 2).SequenceEqual(words.AsSpan(words.Length / 2));
+    }
+
     /// <summary>The same three words at least three times.</summary>
     public bool Loops()
     {

@@ -44,12 +44,14 @@ internal sealed class Hearings(DecodedClip first, string? examples)
         return Best with { Pieces = pieces };
     }
 
-    private static bool IsBetter(DecodedClip later, DecodedClip best) => (later.Loops(), best.Loops()) switch
+    private static bool IsBetter(DecodedClip later, DecodedClip best) => (GoesRound(later), GoesRound(best)) switch
     {
         (true, false) => false,
         (false, true) => true,
         _ => later.MeanLogProbability > best.MeanLogProbability + BetterBy,
     };
+
+    private static bool GoesRound(DecodedClip heard) => heard.Loops() || heard.IsSaidTwice();
 
     private bool IsAnExample(DecodedClip heard) =>
         examples?.Split(". ").Any(example => string.Equals(Bare(example), Bare(heard.Text), StringComparison.OrdinalIgnoreCase)) == true;
