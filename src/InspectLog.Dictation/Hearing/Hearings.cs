@@ -8,9 +8,9 @@ internal sealed class Hearings(DecodedClip first, string? examples)
     /// <summary>A later hearing has to be better by this, in mean logarithm of probability, to be taken.</summary>
     private const double BetterBy = 0.05;
 
-    /// <summary>The most that is left of the probability of a word that another hearing does not have: less than a
-    /// number needs to pass for clearly heard.</summary>
-    private static readonly double MostWhereHearingsDiffer = Math.Log(0.5);
+    /// <summary>The most that is left of the probability of a word that another hearing does not have: less than any
+    /// word needs to pass for clearly heard.</summary>
+    private static readonly double MostWhereHearingsDiffer = Math.Log(0.25);
 
     private readonly List<DecodedClip> _others = [];
 

@@ -48,12 +48,12 @@ public sealed class FindingReader
         return new NotUnderstood(repair.Read(_ownNames.Replace(Hesitations.Drop(Tokenizer.Cut(text))))).Mark();
     }
 
-    /// <summary>The findings of what was heard. Beyond those of its text, a number the speech model was unsure of is
+    /// <summary>The findings of what was heard. Beyond those of its text, a word the speech model was unsure of is
     /// marked.</summary>
     /// <param name="transcript">What was heard.</param>
     /// <param name="openCheck">Id of the check open on the bench; or null.</param>
     public IReadOnlyList<Finding> Read(Transcript transcript, string? openCheck = null) =>
-        UnclearNumbers.Mark(Read(transcript.Text, openCheck), transcript.Words);
+        UnclearWords.Mark(Read(transcript.Text, openCheck), transcript.Words);
 
     private TextReading Read(IReadOnlyList<Token> tokens, string text, Check? open)
     {

@@ -27,7 +27,7 @@ public sealed class HearingsTests
         var nothing = new DecodedClip("", []);
         var heard = BestOf(nothing, Heard("lead 3", -0.1));
         Assert.Equal("lead 3", heard.Text);
-        Assert.Equal([0.5, 0.5], Probabilities(heard));
+        Assert.Equal([0.25, 0.25], Probabilities(heard));
         Assert.Equal("lead 3", BestOf(Heard("lead 3", -2), nothing).Text);
     }
 
@@ -44,16 +44,16 @@ public sealed class HearingsTests
     public void Words_that_any_hearing_lacks_are_unsure()
     {
         var (first, second, third) = (Heard("plug 3 gap 1.2 mm", -0.5), Heard("Plug 2 gap is 1.2 mm", -0.1), Heard("plug 2 gap 1.4 mm", -0.4));
-        Assert.Equal([0.6, 0.5, 0.6, 0.6, 0.6], Probabilities(BestOf(first, Heard("Plug 2 gap is 1.2 mm", -0.6))));
-        Assert.Equal([0.9, 0.5, 0.9, 0.5, 0.9, 0.9], Probabilities(BestOf(first, second)));
-        Assert.Equal([0.9, 0.5, 0.9, 0.5, 0.5, 0.9], Probabilities(BestOf(first, second, third)));
+        Assert.Equal([0.61, 0.25, 0.61, 0.61, 0.61], Probabilities(BestOf(first, Heard("Plug 2 gap is 1.2 mm", -0.6))));
+        Assert.Equal([0.9, 0.25, 0.9, 0.25, 0.9, 0.9], Probabilities(BestOf(first, second)));
+        Assert.Equal([0.9, 0.25, 0.9, 0.25, 0.25, 0.9], Probabilities(BestOf(first, second, third)));
     }
 
     [Fact]
     public void Number_that_only_the_hearings_with_examples_have_is_unsure()
     {
         var best = BestOf(Heard("gap on two", -0.9), Heard("gap 0.3 on 2", -0.4), Heard("gap 0.3 on 2", -0.1));
-        Assert.Equal([0.9, 0.5, 0.9, 0.5], Probabilities(best));
+        Assert.Equal([0.9, 0.25, 0.9, 0.25], Probabilities(best));
     }
 
     private static DecodedClip BestOf(params ReadOnlySpan<DecodedClip> heard) => BestOf(null, heard);
@@ -66,7 +66,7 @@ public sealed class HearingsTests
         return hearings.BestWithDoubt();
     }
 
-    private static IEnumerable<double> Probabilities(DecodedClip clip) => clip.Pieces.Select(piece => Math.Round(piece.Probability, 1));
+    private static IEnumerable<double> Probabilities(DecodedClip clip) => clip.Pieces.Select(piece => Math.Round(piece.Probability, 2));
 
     private static DecodedClip Heard(string text, double logProbability) =>
         new(text, [.. text.Split(' ').Select((word, i) => new TextPiece(" " + word, i * 0.1, (i + 1) * 0.1, logProbability))]);

@@ -34,10 +34,17 @@ public sealed class DoubtTests
     }
 
     [Theory]
-    [InlineData(0.3, 0.9)]
-    [InlineData(0.9, UnclearNumbers.Unclear)]
-    public void A_name_heard_with_a_low_probability_or_a_number_with_a_fair_one_is_not(double name, double number) =>
+    [InlineData(UnclearWords.Unclear, 0.9)]
+    [InlineData(0.9, UnclearWords.UnclearNumber)]
+    public void A_name_or_a_number_heard_with_a_fair_probability_is_not(double name, double number) =>
         Assert.Null(Assert.Single(Read.Reader.Read(Heard("Secondary 9.4 k", name, number, 0.9))).Doubt);
+
+    [Theory]
+    [InlineData(0.29, 0.9, "'Lead' was not heard clearly")]
+    [InlineData(0.9, 0.29, "'cracked' was not heard clearly")]
+    [InlineData(0.1, 0.1, "'Lead' and 'cracked' were not heard clearly")]
+    public void A_name_or_condition_heard_with_a_very_low_probability_is_marked(double name, double condition, string doubt) =>
+        Assert.Equal(doubt, Assert.Single(Read.Reader.Read(Heard("Lead 2 cracked", name, 0.9, condition))).Doubt);
 
     [Fact]
     public void Only_the_finding_with_the_unclear_number_is_marked()

@@ -26,6 +26,9 @@ public sealed class NonFindingsTests
     [InlineData("Last week the spark was weak.")]
     [InlineData("He said the timing was ten degrees.")]
     [InlineData("I haven't measured the ballast yet.")]
+    [InlineData("Spec for the coil secondary is nine to thirteen k.")]
+    [InlineData("For example, twelve point four volts on the supply.")]
+    [InlineData("I once saw a rotor burnt right through.")]
     public void Limits_other_cars_other_times_and_hearsay_are_no_findings(string text) => Assert.Empty(Read.Reader.Read(text));
 
     [Theory]
@@ -34,6 +37,8 @@ public sealed class NonFindingsTests
     [InlineData("The meter is on the twenty k range.")]
     [InlineData("That'll be forty pounds.")]
     [InlineData("The radiator cap is cracked.")]
+    [InlineData("The brackets are cracked.")]
+    [InlineData("The bolts on the mounting are rusty.")]
     [InlineData("He's a good lead guitarist.")]
     [InlineData("It's eight degrees in here.")]
     public void Other_things_and_other_units_are_no_findings(string text) => Assert.Empty(Read.Reader.Read(text));

@@ -60,7 +60,7 @@ internal static class NonFindingCues
             + "waiting for|wait for|wait until|waiting on|wait till|for sale|in stock|we stock|stock|on the shelf|on the bench|"
             + "in the drawer|in the box|in the van|quote|quoted|invoice|price|cost|costs|sell|sells|selling|paid|pay|pays|charge|charged|worth it|"
             + "advise|recommend|suggest|suggested|consider|considering|in the catalogue|"
-            + "needs doing|wants doing|pass me|hand me|give me|get me|bring me|fetch me|lend me|show me|tell me"),
+            + "needs doing|wants doing|for example|for instance|pass me|hand me|give me|get me|bring me|fetch me|lend me|show me|tell me"),
         (CueReach.Looking,
             "let me|let me check|let me see|let me look|let me measure|let me test|i'm going to measure|"
             + "i'm going to check|i'm going to test|i am going to measure|i am going to check|going to measure|"
@@ -80,7 +80,7 @@ internal static class NonFindingCues
             + "months ago|week ago|weeks ago|day ago|days ago|hour ago|ago|previous owner|previously|before that|"
             + "when it was new|when new|in the old days|the other day|earlier this year|back then|"
             + "years back|months back|"
-            + "the limit|limits|limit is|the spec|spec is|specification|specified|the manual|manual says|the book|"
+            + "the limit|limits|limit is|the spec|spec is|spec for|spec of|spec on|specs|book value|book values|book figure|book figures|go bad|goes bad|go off with|come gapped|comes gapped|once saw|once had|i once|we once|seen before|specification|specified|the manual|manual says|the book|"
             + "handbook|the data|data sheet|maximum|minimum|max|tolerance|nominal|nominally|supposed|should be|should read|"
             + "should have|should measure|ought|allowed|allowable|permitted|recommended|target|anything over|"
             + "anything under|anything above|anything below|anything between|anything from|anything less|"
@@ -100,7 +100,7 @@ internal static class NonFindingCues
             + "on the blue one|on the red one|on the green one|on the white one|on the black one|on the silver one|on the yellow one|on the gray one|"
             + "on his|of his|on their|of their|they changed|they replaced|they fitted|they put|they swapped|they cleaned|they took|they set|"
             + "most of the time|half the time|as a rule|times out of ten|can be|can mean|can also be|is usually|are usually|is often|are often|per year|a year|each year|every year|every day|every week|every month|per day|per hour|an hour|"
-            + "for example|for instance|such as|as in|means|meaning|called|the name|known as|"
+            + "such as|as in|means|meaning|called|the name|known as|"
             + "on the phone|on the radio|the weather|outside|in the shop|in the workshop"),
         (CueReach.Sentence, "before you|once you|when you|if you|until you|after you|as soon as you|do not forget"),
     ];

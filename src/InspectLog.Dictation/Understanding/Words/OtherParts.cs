@@ -5,7 +5,13 @@ namespace InspectLog.Dictation.Understanding.Words;
 /// are: bay two, drawer three.</summary>
 internal static class OtherParts
 {
-    public static IEnumerable<string> All => Names.Split('|').Select(name => name.Trim());
+    public static IEnumerable<string> All => Names.Split('|').Select(name => name.Trim())
+        .Concat(Countable.Split('|').SelectMany(name => new[] { name, name + "s" }));
+
+    /// <summary>Of these there can be several: "two of the bolts are rusty".</summary>
+    private const string Countable =
+        "bolt|nut|screw|stud|washer|bracket|clamp screw|gasket|bearing|bush|pulley|mounting|air filter|oil filter|fuel filter|rocker cover|"
+        + "hose|belt|fan belt|heater hose|bulb|fuse|tyre|wheel|spanner|socket|door|window|wiper|mirror|bumper|hinge|hub|sill|bench|tool";
 
     private const string Names =
         "he|he's|someone|somebody|the boss|owner|customer|the lad|my mate|the driver|apprentice|nobody|everybody|everyone|"
@@ -16,15 +22,15 @@ internal static class OtherParts
         + "ear plugs|door gap|panel gap|bonnet gap|valve gap|tappet gap|ring gap|shut gap|points gap|valve timing|"
         + "cam timing|timing chain|timing belt|timing cover|valve clearance|brake light|head light|headlight|"
         + "fuel feed|oil feed|water feed|fuel supply|oil supply|hydraulic circuit|brake circuit|cooling circuit|"
-        + "coil spring|coil springs|radio|radiator|brake|brakes|clutch|gearbox|exhaust|wiper|wiper blade|fan blade|saw blade|battery terminal|battery terminals|battery post|battery clamp|tyre|wheel|"
-        + "carburettor|fuel pump|water pump|alternator|dynamo|starter motor|starter|fan belt|heater|horn|"
-        + "coffee|tea|kettle|lunch|sandwich|phone|door|window|seat|roof|bonnet|boot lid|boot space|car boot|boot of the car|"
-        + "steering|suspension|compressor|drill|torch|jack|ramp|trolley|toolbox|spanner|socket|screwdriver|"
-        + "thermostat|hose|belt|bulb|fuse|indicator|dipstick|oil level|water level|coolant|oil pressure|antifreeze|"
+        + "coil spring|coil springs|radio|radiator|brake|brakes|clutch|gearbox|exhaust|wiper blade|fan blade|saw blade|battery terminal|battery terminals|battery post|battery clamp|"
+        + "carburettor|fuel pump|water pump|alternator|dynamo|starter motor|starter|heater|horn|"
+        + "coffee|tea|kettle|lunch|sandwich|phone|seat|roof|bonnet|boot lid|boot space|car boot|boot of the car|"
+        + "steering|suspension|compressor|drill|torch|jack|ramp|trolley|toolbox|screwdriver|"
+        + "thermostat|indicator|dipstick|oil level|water level|coolant|oil pressure|antifreeze|"
         + "spare parts|lead time|lead singer|lead free|leaded|cable ties|cable tie|plug socket|cap badge|contact details|"
         + "contact number|phone number|part number|order number|chassis number|engine number|serial number|job number|"
         + "bay|page|box|gear|drawer|step|shelf|row|room|channel|line|lane|gate|level|floor|house|lift|ticket|job|invoice|"
-        + "table|chapter|stage|picture|photo|button|key|option|group|team|unit|road|route|platform|screw|bolt|nut|"
+        + "table|chapter|stage|picture|photo|button|key|option|group|team|unit|road|route|platform|"
         + "tappet clearance|bearing clearance|ground clearance|piston clearance|ring clearance|side clearance|shaft clearance|clutch clearance|"
         + "bench light|bench lamp|inspection lamp|inspection light|work light|work lamp|lead lamp|warning light|oil light|interior light|courtesy light|"
         + "strip light|ceiling light|desk lamp|head lamp|headlamp|tail light|side light|fog light|garage light|workshop light|street light|"

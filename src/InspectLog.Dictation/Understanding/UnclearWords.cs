@@ -4,18 +4,21 @@ using InspectLog.Dictation.Understanding.Words;
 
 namespace InspectLog.Dictation.Understanding;
 
-/// <summary>Marks findings whose numbers were not heard clearly, by the speech model's own probability of each word.
-/// The lowest counts, not the mean: one wrong figure makes a number wrong.</summary>
-internal static class UnclearNumbers
+/// <summary>Marks findings whose words were not heard clearly, by the speech model's own probability of each word. The
+/// lowest counts, not the mean: one wrong word makes a finding wrong.</summary>
+internal static class UnclearWords
 {
     /// <summary>Below this a number is to be looked at. The figures of the demo's recordings, all heard rightly, have 0.8
     /// and more; a figure that is wrong may have as much, so what is above it is not therefore right.</summary>
-    public const double Unclear = 0.6;
+    public const double UnclearNumber = 0.6;
 
-    /// <summary>The findings, those with an unclear number marked.</summary>
+    /// <summary>Below this any word is: in noise a wrong part or condition is as likely as a wrong number.</summary>
+    public const double Unclear = 0.3;
+
+    /// <summary>The findings, those with an unclear word marked.</summary>
     public static IReadOnlyList<Finding> Mark(IReadOnlyList<Finding> findings, IReadOnlyList<HeardWord> words)
     {
-        var unclear = words.Where(word => word.Probability < Unclear && IsNumber(word.Text)).ToList();
+        var unclear = words.Where(word => word.Probability < Unclear || word.Probability < UnclearNumber && IsNumber(word.Text)).ToList();
         return unclear.Count == 0 ? findings : [.. findings.Select(finding => Mark(finding, unclear))];
     }
 
@@ -26,7 +29,7 @@ internal static class UnclearNumbers
     }
 
     private static string Reason(List<HeardWord> words) =>
-        $"{string.Join(" and ", words.Select(word => $"'{word.Text.Trim(' ', ',', '.', '?', '!')}'"))} was not heard clearly";
+        $"{string.Join(" and ", words.Select(word => $"'{word.Text.Trim(' ', ',', '.', '?', '!')}'"))} {(words.Count == 1 ? "was" : "were")} not heard clearly";
 
     private static bool IsNumber(string word) => Tokenizer.Cut(word).Any(token =>
         token.Kind == TokenKind.Digits || NumberWords.Unit(token.Stem) is not null || NumberWords.Teen(token.Stem) is not null
