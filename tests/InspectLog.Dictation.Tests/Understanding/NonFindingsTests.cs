@@ -29,6 +29,7 @@ public sealed class NonFindingsTests
     [InlineData("Spec for the coil secondary is nine to thirteen k.")]
     [InlineData("For example, twelve point four volts on the supply.")]
     [InlineData("I once saw a rotor burnt right through.")]
+    [InlineData("The replacement rotor hasn't come.")]
     public void Limits_other_cars_other_times_and_hearsay_are_no_findings(string text) => Assert.Empty(Read.Reader.Read(text));
 
     [Theory]
@@ -38,6 +39,10 @@ public sealed class NonFindingsTests
     [InlineData("That'll be forty pounds.")]
     [InlineData("The radiator cap is cracked.")]
     [InlineData("The brackets are cracked.")]
+    [InlineData("Two of the bolts are rusty.")]
+    [InlineData("Three screws are corroded.")]
+    [InlineData("The cap on the pen is cracked.")]
+    [InlineData("Paint code four four two.")]
     [InlineData("The bolts on the mounting are rusty.")]
     [InlineData("He's a good lead guitarist.")]
     [InlineData("It's eight degrees in here.")]

@@ -187,7 +187,7 @@ internal sealed class FrameBuilder
                 _draft.Frame.Person = true;
                 break;
             case Role.OtherPart:
-                _draft.Frame.Foreign |= _around.NamesWhole(item);
+                _draft.Frame.Foreign |= _around.NamesWhole(item) || _around.CountsOthers(item);
                 _subjects.Other();
                 break;
             case Role.Unknown:

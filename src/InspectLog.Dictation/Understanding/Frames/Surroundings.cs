@@ -23,6 +23,13 @@ internal sealed class Surroundings(Draft draft, Lexicon lexicon, IReadOnlyList<T
 
     private bool Within(int at) => tokens[at].Stem is "in" or "of" or "on" or "for" or "from";
 
+    /// <summary>"Two bolts", "two of the bolts": how many other parts, not which cylinder.</summary>
+    public bool CountsOthers(Item item) =>
+        item.Role == Role.OtherPart && tokens[item.Next - 1].Plural
+        && (IsCount(item.First - 1) || item.First > 2 && Article(item.First - 1) && tokens[item.First - 2].IsWord("of") && IsCount(item.First - 3));
+
+    private bool IsCount(int at) => at >= 0 && SmallNumber(at) is not null;
+
     /// <summary>"I can get point three in": the gauge goes.</summary>
     public bool GoesIn(Item item) =>
         tokens[item.First].IsWord("in") && draft.Frame.Predicates is [.., ValueSaid { Goes: null, Check.Measurand.Gauge: true }]

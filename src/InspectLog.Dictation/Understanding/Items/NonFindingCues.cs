@@ -80,7 +80,7 @@ internal static class NonFindingCues
             + "months ago|week ago|weeks ago|day ago|days ago|hour ago|ago|previous owner|previously|before that|"
             + "when it was new|when new|in the old days|the other day|earlier this year|back then|"
             + "years back|months back|"
-            + "the limit|limits|limit is|the spec|spec is|spec for|spec of|spec on|specs|book value|book values|book figure|book figures|go bad|goes bad|go off with|come gapped|comes gapped|once saw|once had|i once|we once|seen before|specification|specified|the manual|manual says|the book|"
+            + "the limit|limits|limit is|the spec|spec is|spec for|spec of|spec on|specs|book value|book values|book figure|book figures|go bad|goes bad|go off with|come gapped|comes gapped|hasn't come|haven't come|hasn't arrived|haven't arrived|hasn't turned up|the wrong one|the wrong ones|come in sets|comes in a set|come in boxes|these i've had|ones i've had|ones i've seen|i've ever|once saw|once had|i once|we once|seen before|specification|specified|the manual|manual says|the book|"
             + "handbook|the data|data sheet|maximum|minimum|max|tolerance|nominal|nominally|supposed|should be|should read|"
             + "should have|should measure|ought|allowed|allowable|permitted|recommended|target|anything over|"
             + "anything under|anything above|anything below|anything between|anything from|anything less|"

@@ -11,7 +11,7 @@ internal static class OtherParts
     /// <summary>Of these there can be several: "two of the bolts are rusty".</summary>
     private const string Countable =
         "bolt|nut|screw|stud|washer|bracket|clamp screw|gasket|bearing|bush|pulley|mounting|air filter|oil filter|fuel filter|rocker cover|"
-        + "hose|belt|fan belt|heater hose|bulb|fuse|tyre|wheel|spanner|socket|door|window|wiper|mirror|bumper|hinge|hub|sill|bench|tool";
+        + "hose|belt|fan belt|heater hose|bulb|fuse|tyre|wheel|spanner|socket|door|window|wiper|pen|mirror|bumper|hinge|hub|sill|bench|tool";
 
     private const string Names =
         "he|he's|someone|somebody|the boss|owner|customer|the lad|my mate|the driver|apprentice|nobody|everybody|everyone|"
@@ -28,7 +28,7 @@ internal static class OtherParts
         + "steering|suspension|compressor|drill|torch|jack|ramp|trolley|toolbox|screwdriver|"
         + "thermostat|indicator|dipstick|oil level|water level|coolant|oil pressure|antifreeze|"
         + "spare parts|lead time|lead singer|lead free|leaded|cable ties|cable tie|plug socket|cap badge|contact details|"
-        + "contact number|phone number|part number|order number|chassis number|engine number|serial number|job number|"
+        + "colour code|paint code|key code|post code|contact number|phone number|part number|order number|chassis number|engine number|serial number|job number|"
         + "bay|page|box|gear|drawer|step|shelf|row|room|channel|line|lane|gate|level|floor|house|lift|ticket|job|invoice|"
         + "table|chapter|stage|picture|photo|button|key|option|group|team|unit|road|route|platform|"
         + "tappet clearance|bearing clearance|ground clearance|piston clearance|ring clearance|side clearance|shaft clearance|clutch clearance|"
