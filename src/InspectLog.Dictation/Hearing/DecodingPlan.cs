@@ -5,8 +5,8 @@ namespace InspectLog.Dictation.Hearing;
 /// <param name="TokenCap">Most tokens, timestamps included.</param>
 internal sealed record DecodingPlan(int? AudioContext, int TokenCap)
 {
-    // Measured with the shipped model over 350 clips of four voices, clean and in noise: from 256 on, word error is that
-    // of larger windows, as long as some silence follows the clip and flash attention is off between its steps.
+    // Measured with the shipped model, with silence after the clip and without flash attention between its steps: word
+    // error from 256 on is about that from 512 on (105 recorded sentences 4.4 against 4.6 %, 60 of flite 8.4 against 7.8).
     private const int SmallestContext = 256;
     private const int SmallStep = 64;
     private const int LargestInSmallSteps = 384;
