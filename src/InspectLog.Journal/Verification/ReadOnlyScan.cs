@@ -11,7 +11,11 @@ internal static class ReadOnlyScan
     /// <summary>Reads a journal. A last line without its end may be one that is being written at this moment; a second
     /// look tells.</summary>
     /// <exception cref="IOException">The file cannot be read.</exception>
-    public static JournalScan Of(string file)
+    public static JournalScan Of(string file) => Of(file, () => Thread.Sleep(WriteInProgress));
+
+    /// <summary>Reads a journal as <see cref="Of(string)"/> does, with another wait before the second look.</summary>
+    /// <exception cref="IOException">The file cannot be read.</exception>
+    internal static JournalScan Of(string file, Action wait)
     {
         var scan = JournalScan.Of(Read(file));
         if (scan.Broken is not { IsUnfinished: true })
@@ -19,7 +23,7 @@ internal static class ReadOnlyScan
             return scan;
         }
 
-        Thread.Sleep(WriteInProgress);
+        wait();
         return JournalScan.Of(Read(file));
     }
 
