@@ -22,14 +22,12 @@ internal sealed class RunReader(
     // More checks than these are never named by the same few words.
     private const int MostCandidates = 5;
 
-    // How many frames back a part may have been named that a value is about.
-    private const int MostCarried = 3;
-
     // Two checks whose readings cost about the same cannot be told apart.
     private const double Undecided = 1.1;
 
     private readonly IReadOnlyList<Token> _tokens = numbers.Tokens;
     private readonly Row _row = new(sheet, numbers, draft);
+    private readonly RunChecks _checks = new(sheet, topics, numbers, openCheck, draft);
 
     private readonly record struct Reading(Check Check, int Score, IReadOnlyList<NumberRole> Roles, double Cost);
 
@@ -48,8 +46,8 @@ internal sealed class RunReader(
     {
         var run = draft.Item;
         var context = Context();
-        var named = Candidates(out var nameless);
-        var candidates = Placed(named, context);
+        var named = _checks.Named(out var nameless);
+        var candidates = _checks.Placed(named, context.PlaceNounBefore || context.PlaceKnown);
         var dropped = candidates.Count < named.Count ? named.First(one => !candidates.Contains(one)).Check : null;
         var best = candidates.Count == 0 ? 0 : candidates.Max(candidate => candidate.Score);
         var quantity = best >= Topics.SubjectWeight && candidates.Where(candidate => candidate.Score == best).All(candidate => candidate.Check.Measurand is not null);
@@ -83,26 +81,6 @@ internal sealed class RunReader(
             && frame.Places.Sum(place => place.Cylinders.Count) > frame.Predicates.Count;
         var marked = draft.PlaceMarked && !(draft.Between && frame.Set == PlaceSet.All);
         return new(marked || on || draft.Excepting || corrected, known && !corrected, sheet.Cylinders, draft.Between, listing, ValueDue: false);
-    }
-
-    // "Gap on three": where the words fit a check for every cylinder as well as one that is not, it is the first.
-    private IReadOnlyList<(Check Check, int Score)> Placed(IReadOnlyList<(Check Check, int Score)> candidates, RunContext context)
-    {
-        var frame = draft.Frame;
-        if (candidates.Count < 2 || !(context.PlaceNounBefore || context.PlaceKnown || frame.Placed || _row.PlaceAhead() || frame.PluralName || _row.Counts() == sheet.Cylinders))
-        {
-            return candidates;
-        }
-
-        var tied = candidates.Where(candidate => candidate.Score == candidates[0].Score).ToList();
-        if (tied.Exists(one => one.Check == openCheck && one.Check.PerCylinder))
-        {
-            return [.. candidates.Where(one => one.Check == openCheck || one.Score < candidates[0].Score)];
-        }
-
-        return tied.Exists(one => one.Check.PerCylinder) && !tied.Exists(one => one.Check == openCheck && !one.Check.PerCylinder)
-            ? [.. candidates.Where(one => one.Check.PerCylinder || one.Score < candidates[0].Score)]
-            : candidates;
     }
 
     // Where a second check explains the numbers about as well, a person has to choose.
@@ -139,113 +117,5 @@ internal sealed class RunReader(
         }
 
         return joined;
-    }
-
-    private IReadOnlyList<(Check Check, int Score)> Candidates(out bool nameless)
-    {
-        nameless = false;
-        var frame = draft.Frame;
-        var complete = frame is { SubjectBefore: false, SubjectAfter: true, Says: true };
-        var own = complete ? [] : frame.Bag.ToList();
-        own.AddRange(NamedAhead(topics.Rank(own).Any(ranked => ranked.Subject > 0)));
-        var earlier = draft.Frames.Where(other => (other != frame || complete) && other.Mentioned).Reverse().Take(MostCarried)
-            .Select(other => other.Bag.ToList()).ToList();
-        var carried = earlier.FirstOrDefault() ?? [];
-        var named = topics.Rank(own);
-        var before = topics.Rank(carried);
-        if (own.Count == 0 && before.Count > 0 && !before.Any(Measured))
-        {
-            // "Lead four. Burnt near the boot. Twelve k.": the boot has no value, the lead has.
-            before = earlier.Skip(1).Select(topics.Rank).FirstOrDefault(ranked => ranked.Any(Measured)) ?? before;
-        }
-
-        if (own.Count > 0 && (named.Any(Measured) || !before.Any(Measured)))
-        {
-            return Narrowed(named, own, carried);
-        }
-
-        if (before.Count > 0)
-        {
-            return Scores(before);
-        }
-
-        if (openCheck is not null)
-        {
-            return [(openCheck, 0)];
-        }
-
-        var byCondition = frame.Person ? [] : draft.Items.SelectMany(item => item.Conditions).Select(term => term.Check).Distinct().ToList();
-        nameless = byCondition.Count == 0;
-        return [.. (nameless ? ByUnit() : byCondition).Select(check => (check, 0))];
-    }
-
-    // Where nothing names a check, a unit that was said may; without one the numbers can only be cylinders.
-    private IEnumerable<Check> ByUnit()
-    {
-        var kinds = Enumerable.Range(draft.Item.First, draft.Item.Next - draft.Item.First)
-            .SelectMany(at => numbers.Unit(at)?.Units ?? [])
-            .Select(unit => unit.Kind)
-            .ToHashSet();
-        return kinds.Count > 0
-            ? sheet.Checks.Where(check => check.Measurand is { } measurand && kinds.Contains(measurand.Kind))
-            : sheet.Checks.Where(check => check.PerCylinder && check.Measurand is null).Take(1);
-    }
-
-    // "Gap" alone fits two checks; after "plug one sooty" it is the plug gap.
-    private IReadOnlyList<(Check Check, int Score)> Narrowed(IReadOnlyList<Ranked> named, List<NamedWord> own, List<NamedWord> carried)
-    {
-        if (carried.Count == 0 || named.Count < 2 || named[0].Subject > 0)
-        {
-            return Scores(named);
-        }
-
-        var both = topics.Rank(own.Concat(carried)).ToDictionary(ranked => ranked.Check, ranked => ranked.Score);
-        return [.. named.Select(ranked => (ranked.Check, both.GetValueOrDefault(ranked.Check)))];
-    }
-
-    private static bool Measured(Ranked ranked) => ranked.Check.Measurand is not null;
-
-    private static IReadOnlyList<(Check Check, int Score)> Scores(IReadOnlyList<Ranked> ranked) =>
-        [.. ranked.Select(one => (one.Check, one.Score))];
-
-    // The names that follow the numbers before something else is said: "twelve volts at the ballast feed", "five k,
-    // secondary".
-    private IEnumerable<NamedWord> NamedAhead(bool mentioned)
-    {
-        for (var i = draft.At + 1; i < draft.Items.Count; i++)
-        {
-            var item = draft.Items[i];
-            if (item.Role == Role.Comma && !mentioned && OnlyNames(i + 1))
-            {
-                mentioned = true;
-                continue;
-            }
-
-            var place = item.Number && draft.Items[i - 1] is { Role: Role.PlaceMark or Role.Preposition } or { Subject: true };
-            if (item.Role is Role.Comma or Role.But || item.Role == Role.And && !JoinsNames(i) || item.Role is Role.Verb or Role.Was && !item.Subject
-                || item.Number && !place || mentioned && item.Role == Role.Preposition)
-            {
-                yield break;
-            }
-
-            foreach (var word in item.Subject ? Subjects.NamedWords(_tokens, item) : [])
-            {
-                yield return word;
-            }
-        }
-    }
-
-    // "The ballast plus coil", "the cap and rotor".
-    private bool JoinsNames(int and) =>
-        draft.Items[and - 1].Subject && draft.Items.Skip(and + 1).FirstOrDefault(item => item.Role != Role.Filler) is { Subject: true };
-
-    // Whether nothing but a name follows, so that it belongs to what stands before the comma.
-    private bool OnlyNames(int from)
-    {
-        var rest = draft.Items.Skip(from).TakeWhile(item => item.Role is not (Role.Comma or Role.But))
-            .Where(item => item.Role != Role.Filler).ToList();
-        return rest.Any(item => item.Subject) && rest.All(item => item.Subject && !item.Condition
-            || item.Number && item.Next == item.First + 1 && item == rest[^1]
-            || item.Role is Role.Preposition or Role.PlaceMark);
     }
 }
