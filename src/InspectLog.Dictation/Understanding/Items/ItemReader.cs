@@ -12,6 +12,7 @@ internal sealed class ItemReader
     private readonly Lexicon _lexicon;
     private readonly IReadOnlyList<Token> _tokens;
     private readonly NumberRuns _runs;
+    private readonly NumberItems _numbers;
     private readonly ActionReader _actions;
     private readonly List<Item> _items = [];
     private readonly HashSet<int> _particles = [];
@@ -21,6 +22,7 @@ internal sealed class ItemReader
     {
         (_phrases, _lexicon, _tokens) = (phrases, phrases.Lexicon, phrases.Tokens);
         _runs = new(numbers);
+        _numbers = new(phrases, _runs, _items);
         _actions = new(phrases);
     }
 
@@ -80,13 +82,8 @@ internal sealed class ItemReader
             return new(at, at + match!.Value.Length, Role.Filler);
         }
 
-        if (token.Stem == "one" && StandsForSize(at))
-        {
-            return new(at, at + 1, Role.Filler);
-        }
-
-        return Homophone(at) ?? Group(at) ?? Number(at, match?.Length ?? 0) ?? _actions.At(at, _next, Last) ?? Ordinal(at)
-            ?? NoNumber(at) ?? (match is { } found ? Phrase(at, found.Length, found.Meanings) : SubjectWord(at));
+        return _numbers.At(at, _next, match?.Length ?? 0) ?? _actions.At(at, _next, Last) ?? _numbers.Ordinal(at, _next)
+            ?? No(at) ?? (match is { } found ? Phrase(at, found.Length, found.Meanings) : SubjectWord(at));
     }
 
     // "Okay, plug three is worn": the word opens the talk and judges nothing.
@@ -100,87 +97,8 @@ internal sealed class ItemReader
 
     private Item? Last => _items.Count > 0 ? _items[^1] : null;
 
-    private Item? Number(int at, int phrase)
-    {
-        if (_runs.At(at, _next) is not { } end || phrase > 1 || end == at + 1 && StandsForNoun(at))
-        {
-            return null;
-        }
-
-        return new(at, end, Role.Unknown) { Number = true };
-    }
-
-    // "This one", "each one", "a new one", "a mu one": one is no number there.
-    private bool StandsForNoun(int at) =>
-        _tokens[at].IsWord("one") && at > 0 && (at > 1 && _tokens[at - 2].Stem is "a" or "an" && _phrases.Match(at - 1) is null
-            || _tokens[at - 1].Stem is "this" or "that" or "each" or "every" or "other"
-            or "another" or "new" or "old" or "which" or "any" or "last" or "next" or "same" or "good" or "bad" or "no");
-
-    // "A thirteen thou one jams": the feeler of that size.
-    private bool StandsForSize(int at) => Last is { Number: true } size && size.Next == at && size.Next > size.First + 1
-        && size.First > 0 && _tokens[size.First - 1].Stem is "a" or "an" or "the" or "my";
-
-    // "The first three plugs", "the last two".
-    private Item? Group(int at)
-    {
-        if (_tokens[at].Stem is not ("first" or "last") || at + 1 >= _next || NumberWords.Unit(_tokens[at + 1].Stem) is not { } count || count is < 2 or > 5)
-        {
-            return null;
-        }
-
-        var counted = at + 2 == _next || _tokens[at + 2].Kind == TokenKind.Mark || _tokens[at + 2].Plural && _lexicon.IsPlaceNoun(_tokens[at + 2].Stem)
-            || _phrases.Means(at + 2, term => term.Condition is not null || term.Role is Role.Verb or Role.Was or Role.And or Role.But);
-        return counted ? new(at, at + 2, Role.Unknown) { Group = _tokens[at].IsWord("last") ? -count : count } : null;
-    }
-
-    private Item? Ordinal(int at)
-    {
-        if (NumberWords.Ordinal(_tokens[at].Stem) is { } ordinal && at + 1 < _next
-            && _lexicon.IsPlaceNoun(_tokens[at + 1].Stem))
-        {
-            return new(at, at + 1, Role.Unknown) { Ordinal = ordinal };
-        }
-
-        return null;
-    }
-
-    // "Lead to is cracked": a small word that sounds like a number, right where a number belongs.
-    private Item? Homophone(int at)
-    {
-        if (_tokens[at].Text is not ("to" or "too" or "for" or "won" or "ate" or "fore") || _items.Any(item => item.Actions.Count > 0))
-        {
-            return null;
-        }
-
-        var ends = at + 1 >= _next || _tokens[at + 1].Kind == TokenKind.Mark;
-        var named = Last is { Subject: true } noun && _lexicon.IsPlaceNoun(_tokens[noun.Next - 1].Stem) && !_tokens[noun.Next - 1].Plural;
-        var placed = Last is { Role: Role.PlaceMark } || Last is { Role: Role.Preposition } preposition && _tokens[preposition.First].IsWord("on");
-        if (!(named && !ends || placed))
-        {
-            return null;
-        }
-
-        var after = ends ? null : _phrases.Match(at + 1)?.Meanings;
-        var fits = after?.Any(term => term.Role is Role.Verb or Role.Was or Role.Not || term.Condition is not null) ?? false;
-        if (!fits && !(placed && ends) && (placed || !IsValue(at + 1)))
-        {
-            return null;
-        }
-
-        var number = _tokens[at].Text switch { "to" or "too" => 2, "won" => 1, "ate" => 8, _ => 4 };
-        return new(at, at + 1, Role.Unknown)
-        {
-            Ordinal = number,
-            Doubt = $"'{_tokens[at].Text}' was taken as the number {number}",
-        };
-    }
-
-    // Whether the number at a token is more than a cylinder's: "lead to 8 k", but not "the lead to four".
-    private bool IsValue(int at) =>
-        _runs.At(at, _next) is { } end && (end > at + 1 || _tokens[at].Kind == TokenKind.Digits && _tokens[at].Text.Length > 1);
-
     // "No" is a number's mark ("lead no 3"), a correction ("no, eleven point seven") or a negation ("no corrosion").
-    private Item? NoNumber(int at)
+    private Item? No(int at)
     {
         if (!_tokens[at].IsWord("no") || (_phrases.Match(at)?.Length ?? 1) > 1)
         {

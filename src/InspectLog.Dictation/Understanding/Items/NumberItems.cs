@@ -1,0 +1,97 @@
+using InspectLog.Dictation.Understanding.Numbers;
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Items;
+
+/// <summary>Reads what stands for a number: runs of them, "the first three", "third", and small words that sound like
+/// one.</summary>
+/// <param name="phrases">The phrases of the text.</param>
+/// <param name="runs">The runs of numbers of the text.</param>
+/// <param name="before">The items of the sentence read so far.</param>
+internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOnlyList<Item> before)
+{
+    private readonly IReadOnlyList<Token> _tokens = phrases.Tokens;
+    private readonly Lexicon _lexicon = phrases.Lexicon;
+
+    private Item? Last => before.Count > 0 ? before[^1] : null;
+
+    /// <summary>The number that starts at a token and ends before another, or nothing.</summary>
+    /// <param name="at">The token.</param>
+    /// <param name="next">The token after the sentence.</param>
+    /// <param name="phrase">How long a phrase is known that starts there: a longer one than a word is no number.</param>
+    public Item? At(int at, int next, int phrase) => Size(at) ?? Homophone(at, next) ?? Group(at, next) ?? Run(at, next, phrase);
+
+    /// <summary>"The third lead": the cylinder that starts at a token, or nothing.</summary>
+    public Item? Ordinal(int at, int next) =>
+        NumberWords.Ordinal(_tokens[at].Stem) is { } ordinal && at + 1 < next && _lexicon.IsPlaceNoun(_tokens[at + 1].Stem)
+            ? new(at, at + 1, Role.Unknown) { Ordinal = ordinal }
+            : null;
+
+    // "A thirteen thou one jams": the feeler of that size.
+    private Item? Size(int at) => _tokens[at].Stem == "one" && Last is { Number: true } size && size.Next == at && size.Next > size.First + 1
+        && size.First > 0 && _tokens[size.First - 1].Stem is "a" or "an" or "the" or "my" ? new(at, at + 1, Role.Filler) : null;
+
+    // "Lead to is cracked": a small word that sounds like a number, right where a number belongs.
+    private Item? Homophone(int at, int next)
+    {
+        if (_tokens[at].Text is not ("to" or "too" or "for" or "won" or "ate" or "fore") || before.Any(item => item.Actions.Count > 0))
+        {
+            return null;
+        }
+
+        var ends = at + 1 >= next || _tokens[at + 1].Kind == TokenKind.Mark;
+        var named = Last is { Subject: true } noun && _lexicon.IsPlaceNoun(_tokens[noun.Next - 1].Stem) && !_tokens[noun.Next - 1].Plural;
+        var placed = Last is { Role: Role.PlaceMark } || Last is { Role: Role.Preposition } preposition && _tokens[preposition.First].IsWord("on");
+        if (!(named && !ends || placed))
+        {
+            return null;
+        }
+
+        var after = ends ? null : phrases.Match(at + 1)?.Meanings;
+        var fits = after?.Any(term => term.Role is Role.Verb or Role.Was or Role.Not || term.Condition is not null) ?? false;
+        if (!fits && !(placed && ends) && (placed || !IsValue(at + 1, next)))
+        {
+            return null;
+        }
+
+        var number = _tokens[at].Text switch { "to" or "too" => 2, "won" => 1, "ate" => 8, _ => 4 };
+        return new(at, at + 1, Role.Unknown)
+        {
+            Ordinal = number,
+            Doubt = $"'{_tokens[at].Text}' was taken as the number {number}",
+        };
+    }
+
+    // Whether the number at a token is more than a cylinder's: "lead to 8 k", but not "the lead to four".
+    private bool IsValue(int at, int next) =>
+        runs.At(at, next) is { } end && (end > at + 1 || _tokens[at].Kind == TokenKind.Digits && _tokens[at].Text.Length > 1);
+
+    // "The first three plugs", "the last two".
+    private Item? Group(int at, int next)
+    {
+        if (_tokens[at].Stem is not ("first" or "last") || at + 1 >= next || NumberWords.Unit(_tokens[at + 1].Stem) is not { } count || count is < 2 or > 5)
+        {
+            return null;
+        }
+
+        var counted = at + 2 == next || _tokens[at + 2].Kind == TokenKind.Mark || _tokens[at + 2].Plural && _lexicon.IsPlaceNoun(_tokens[at + 2].Stem)
+            || phrases.Means(at + 2, term => term.Condition is not null || term.Role is Role.Verb or Role.Was or Role.And or Role.But);
+        return counted ? new(at, at + 2, Role.Unknown) { Group = _tokens[at].IsWord("last") ? -count : count } : null;
+    }
+
+    private Item? Run(int at, int next, int phrase)
+    {
+        if (runs.At(at, next) is not { } end || phrase > 1 || end == at + 1 && StandsForNoun(at))
+        {
+            return null;
+        }
+
+        return new(at, end, Role.Unknown) { Number = true };
+    }
+
+    // "This one", "each one", "a new one", "a mu one": one is no number there.
+    private bool StandsForNoun(int at) =>
+        _tokens[at].IsWord("one") && at > 0 && (at > 1 && _tokens[at - 2].Stem is "a" or "an" && phrases.Match(at - 1) is null
+            || _tokens[at - 1].Stem is "this" or "that" or "each" or "every" or "other"
+            or "another" or "new" or "old" or "which" or "any" or "last" or "next" or "same" or "good" or "bad" or "no");
+}
