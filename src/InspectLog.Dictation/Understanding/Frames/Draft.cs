@@ -84,6 +84,23 @@ internal sealed class Draft
     public void AfterPredicate() =>
         (PlaceMarked, Preposition, Separated, Comma, AfterBut, SubjectJustSaid, VerbSinceSubject) = (false, false, false, false, false, false, false);
 
+    /// <summary>Where a correction is under way, what was last said of that kind gives way to what is said now.</summary>
+    public void Replace<T>()
+        where T : Predicate
+    {
+        if (!Repairing)
+        {
+            return;
+        }
+
+        Repair!.Done = true;
+        var last = Frame.Predicates.FindLastIndex(predicate => predicate is T);
+        if (last >= 0)
+        {
+            Frame.Predicates.RemoveAt(last);
+        }
+    }
+
     /// <summary>The next item of weight after the current one.</summary>
     public Item? Ahead(Func<Item, bool>? wanted = null)
     {

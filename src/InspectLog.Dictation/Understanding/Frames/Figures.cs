@@ -4,7 +4,7 @@ using InspectLog.Dictation.Understanding.Numbers;
 namespace InspectLog.Dictation.Understanding.Frames;
 
 /// <summary>Takes runs of numbers: counts, cylinders, values.</summary>
-internal sealed class Figures(Draft draft, Subjects subjects, Predicates predicates, RunReader runs, Surroundings around)
+internal sealed class Figures(Draft draft, Subjects subjects, Values values, RunReader runs, Surroundings around)
 {
     public void Take(Item item)
     {
@@ -31,7 +31,7 @@ internal sealed class Figures(Draft draft, Subjects subjects, Predicates predica
             }
             else if (role is ValueNumber value && !item.Blocked && !around.CountsParts(value))
             {
-                predicates.Value(run.Check!, value, run.Nameless);
+                values.Take(run.Check!, value, run.Nameless);
             }
         }
 

@@ -11,7 +11,8 @@ internal sealed class FrameBuilder
 {
     private readonly Draft _draft = new();
     private readonly Subjects _subjects;
-    private readonly Predicates _predicates;
+    private readonly Conditions _conditions;
+    private readonly Actions _actions;
     private readonly Settings _settings;
     private readonly Gauges _gauges;
     private readonly Figures _figures;
@@ -31,11 +32,13 @@ internal sealed class FrameBuilder
         _gauges = new(_draft);
         _settings = new(_draft, breaks, tokens);
         _subjects = new(_draft, breaks, lexicon, tokens);
-        _predicates = new(_draft, breaks, topics, _settings, _gauges, tokens);
-        _figures = new(_draft, _subjects, _predicates, new(sheet, topics, numbers, openCheck, _draft), _around);
+        _conditions = new(_draft, breaks, tokens);
+        _actions = new(_draft, breaks, topics, _settings, tokens);
+        var values = new Values(_draft, breaks, _settings, _gauges, tokens);
+        _figures = new(_draft, _subjects, values, new(sheet, topics, numbers, openCheck, _draft), _around);
         _ties = new(_draft, _subjects, _gauges, _around);
         _strangers = new(_draft, _subjects, _around);
-        _signs = new(_draft, _subjects, _predicates, _settings, _gauges, tokens);
+        _signs = new(_draft, _subjects, values, _conditions, _settings, _gauges, tokens);
     }
 
     public IReadOnlyList<Frame> Frames => _draft.Frames;
@@ -77,7 +80,7 @@ internal sealed class FrameBuilder
         {
             _subjects.Place(new(item.First, item.Next, [ordinal], item.Doubt));
         }
-        else if (!item.Blocked && item.Actions.Any(action => _predicates.Action(item, action)))
+        else if (!item.Blocked && item.Actions.Any(action => _actions.Take(item, action)))
         {
             if (item.Subject && _draft.Frame is { Mentioned: false, Says: false })
             {
@@ -87,7 +90,7 @@ internal sealed class FrameBuilder
         }
         else if (item.Condition && !item.Blocked && !OnlyNames(item))
         {
-            _predicates.Condition(item);
+            _conditions.Take(item);
         }
         else if (item.Subject)
         {

@@ -5,7 +5,7 @@ namespace InspectLog.Dictation.Understanding.Frames;
 
 /// <summary>Takes the words that change what others mean: negations, "all" and "except", corrections, doubts.</summary>
 internal sealed class Signs(
-    Draft draft, Subjects subjects, Predicates predicates, Settings settings, Gauges gauges, IReadOnlyList<Token> tokens)
+    Draft draft, Subjects subjects, Values values, Conditions conditions, Settings settings, Gauges gauges, IReadOnlyList<Token> tokens)
 {
     public void Take(Item item)
     {
@@ -27,13 +27,13 @@ internal sealed class Signs(
                 NoneOf(item);
                 break;
             case Role.Nothing:
-                predicates.Nothing(item);
+                conditions.Nothing(item);
                 break;
             case Role.Absent:
-                predicates.Absent();
+                conditions.Absent();
                 break;
             case Role.Bad:
-                predicates.Bad(item);
+                conditions.Bad(item);
                 break;
             case Role.Pronoun:
                 Pronoun(item);
@@ -41,7 +41,7 @@ internal sealed class Signs(
             case Role.Same:
                 Same(item);
                 break;
-            case Role.Correct when predicates.Corrected():
+            case Role.Correct when values.Corrected():
                 break;
             case Role.Correct or Role.Retract:
                 settings.End();
@@ -58,10 +58,10 @@ internal sealed class Signs(
                 draft.Frame.Now = true;
                 break;
             case Role.Bound when tokens[item.First].IsWord("and"):
-                predicates.Roughly();
+                values.Roughly();
                 break;
             case Role.Bound:
-                draft.ValueDoubt = Predicates.Bounded;
+                draft.ValueDoubt = Values.Bounded;
                 break;
             case Role.Hedge:
                 draft.Frame.Doubt = "said with a doubt";

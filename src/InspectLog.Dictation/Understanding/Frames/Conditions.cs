@@ -1,0 +1,81 @@
+using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Items;
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Frames;
+
+/// <summary>Takes what is said of how a subject is: conditions, "good", "bad", "nothing".</summary>
+internal sealed class Conditions(Draft draft, FrameBreaks breaks, IReadOnlyList<Token> tokens)
+{
+    public void Take(Item item)
+    {
+        // "Cleaned the soot off plug two": what was cleaned away.
+        if (draft.Frame is { HasSubject: false, Predicates: [.., ActionDone { Action: PartActions.Cleaned }] }
+            && draft.Ahead() is { Role: Role.Preposition })
+        {
+            draft.AfterPredicate();
+            return;
+        }
+
+        if (item is { Role: Role.Good, Conditions.Count: 0 } && draft.Before is { Role: Role.Filler } article && tokens[article.First].Stem is "a" or "an"
+            && draft.Ahead() is { Role: Role.Unknown, Subject: false, Number: false })
+        {
+            // "She's a lovely old thing."
+            return;
+        }
+
+        breaks.Predicate();
+        draft.Replace<ConditionSaid>();
+        draft.Frame.Predicates.Add(
+            new ConditionSaid(item.First, item.Next, item.Conditions, item.Role == Role.Good, draft.Negated)
+            {
+                Doubt = item.Doubt,
+                Naming = item.Subject,
+            });
+        if (item.Subject && !draft.Frame.Mentioned)
+        {
+            draft.Frame.Mentions.Add(Subjects.NamedWords(tokens, item));
+        }
+
+        draft.AfterPredicate();
+        draft.Preposition = tokens[item.Next - 1].Stem is "off" or "on" or "from" or "against";
+    }
+
+    /// <summary>"Spark is missing on three": what was named is absent.</summary>
+    public void Absent()
+    {
+        if (draft.Frame.Predicates is [.., ConditionSaid { Naming: true } named])
+        {
+            draft.Frame.Predicates[^1] = named with { Negated = true };
+        }
+        else
+        {
+            draft.Negated = true;
+        }
+    }
+
+    /// <summary>"Plug two is bad": not good, without saying how.</summary>
+    public void Bad(Item item)
+    {
+        // "The wrong lead" says nothing of the lead.
+        if (item.First > 0 && tokens[item.First - 1].Stem is "the" or "a")
+        {
+            return;
+        }
+
+        breaks.Predicate();
+        draft.Frame.Predicates.Add(new ConditionSaid(item.First, item.Next, [], Good: true, Negated: !draft.Negated)
+        {
+            Doubt = draft.Negated ? null : "what is wrong was not said",
+        });
+        draft.Negated = false;
+        draft.AfterPredicate();
+    }
+
+    public void Nothing(Item item)
+    {
+        breaks.Predicate();
+        draft.Frame.Predicates.Add(new NothingSaid(item.First, item.Next));
+        draft.AfterPredicate();
+    }
+}
