@@ -33,12 +33,12 @@ internal sealed class Tokenizer
         {
             Letters();
         }
-        else if (Fraction(c) is { } fraction)
+        else if (SignWords.Fraction(c) is { } fraction)
         {
             Add(TokenKind.Digits, fraction[..1], _at, _at + 1);
             _tokens.Add(new(TokenKind.Digits, fraction[2..], fraction[2..], _at, ++_at, '/', true));
         }
-        else if (SignWord(c) is { } word)
+        else if (SignWords.Sign(c) is { } word)
         {
             Add(TokenKind.Word, word, _at, _at + 1);
             _at++;
@@ -83,9 +83,9 @@ internal sealed class Tokenizer
     private void Letters()
     {
         var start = _at;
-        var acronym = Acronym();
-        if (acronym is not null)
+        if (Acronyms.At(_text, _at) is var (acronym, end))
         {
+            _at = end;
             Add(TokenKind.Word, acronym, start, _at);
             return;
         }
@@ -109,32 +109,7 @@ internal sealed class Tokenizer
             return;
         }
 
-        Add(TokenKind.Word, Symbol(word), start, _at);
-    }
-
-    // "B.T.D.C." and "p.s.i." are one word.
-    private string? Acronym()
-    {
-        var end = _at;
-        var letters = "";
-        while (end + 1 < _text.Length && char.IsLetter(_text[end]) && _text[end + 1] == '.')
-        {
-            letters += char.ToLowerInvariant(_text[end]);
-            end += 2;
-        }
-
-        if (letters.Length < 2)
-        {
-            return null;
-        }
-
-        if (end < _text.Length && char.IsLetter(_text[end]) && (end + 1 == _text.Length || !char.IsLetter(_text[end + 1])))
-        {
-            letters += char.ToLowerInvariant(_text[end++]);
-        }
-
-        _at = end;
-        return letters;
+        Add(TokenKind.Word, SignWords.Symbol(word), start, _at);
     }
 
     private bool DigitFollows()
@@ -177,42 +152,4 @@ internal sealed class Tokenizer
     }
 
     private static bool IsApostrophe(char c) => c is '\'' or '’';
-
-    private static string Symbol(string word) => word switch
-    {
-        "Ω" or "ω" or "Ω" => "ohm",
-        "kω" or "kΩ" => "kohm",
-        "mω" or "mΩ" => "mohm",
-        _ => word,
-    };
-
-    private static string? SignWord(char c) => c switch
-    {
-        '°' or 'º' => "°",
-        '#' => "number",
-        '%' => "percent",
-        '$' => "dollar",
-        '£' => "pound",
-        '€' => "euro",
-        '&' => "and",
-        '@' => "at",
-        '+' => "plus",
-        '±' => "plusminus",
-        'Ω' => "ohm",
-        _ => null,
-    };
-
-    private static string? Fraction(char c) => c switch
-    {
-        '½' => "1/2",
-        '¼' => "1/4",
-        '¾' => "3/4",
-        '⅓' => "1/3",
-        '⅔' => "2/3",
-        '⅛' => "1/8",
-        '⅜' => "3/8",
-        '⅝' => "5/8",
-        '⅞' => "7/8",
-        _ => null,
-    };
 }
