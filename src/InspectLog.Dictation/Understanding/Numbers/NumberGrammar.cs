@@ -12,6 +12,7 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
 
     private readonly CardinalGrammar _cardinals = new(tokens);
     private readonly DigitGrammar _digits = new(tokens);
+    private readonly FractionGrammar _fractions = new(tokens);
 
     /// <summary>The ways to read a number that starts at a token, likeliest first; none where no number starts.</summary>
     public IReadOnlyList<NumberReading> At(int at)
@@ -67,7 +68,7 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
         if (tokens[at].Kind == TokenKind.Digits)
         {
             // "9 tenths", "3 quarters".
-            foreach (var fraction in Fractions(at, afterAnd: false))
+            foreach (var fraction in _fractions.At(at, afterAnd: false))
             {
                 yield return fraction;
             }
@@ -90,7 +91,7 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
             yield return new(at + 2, 1, 0, false);
         }
 
-        foreach (var bare in Decimals(0, at, 0).Concat(Fractions(at, afterAnd: false)))
+        foreach (var bare in Decimals(0, at, 0).Concat(_fractions.At(at, afterAnd: false)))
         {
             yield return bare;
         }
@@ -111,7 +112,7 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
         }
 
         longer.AddRange(Decimals(start.Value, start.Next, start.Cost));
-        longer.AddRange(Mixed(start));
+        longer.AddRange(_fractions.Mixed(start));
         longer.AddRange(PointLeftOut(start));
         return longer;
     }
@@ -127,70 +128,6 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
         var fractions = _cardinals.FractionDigits(at + 1);
         return fractions.Select((fraction, i) => new NumberReading(
             fraction.Next, whole + fraction.Value, cost + 0.5 * i, false));
-    }
-
-    // "eleven and three quarters", "11 and 3/4", "11 3/4", "seven and a half".
-    private IEnumerable<NumberReading> Mixed(NumberReading whole)
-    {
-        var at = whole.Next;
-        if (at < tokens.Count && tokens[at].IsWord("and"))
-        {
-            at++;
-        }
-        else if (at >= tokens.Count || tokens[at].Kind != TokenKind.Digits)
-        {
-            return [];
-        }
-
-        return Fractions(at, afterAnd: true).Concat(_digits.At(at).Where(part => part.Value < 1 && !part.Whole && IsSlash(at)))
-            .Where(part => part.Value < 1)
-            .Select(part => part with { Value = whole.Value + part.Value, Cost = whole.Cost });
-    }
-
-    private bool IsSlash(int at) => at + 1 < tokens.Count && tokens[at + 1].Lead == '/';
-
-    // "a half", "three quarters", "half a", "five sixteenths", "three tenths of a".
-    private IEnumerable<NumberReading> Fractions(int at, bool afterAnd)
-    {
-        if (at >= tokens.Count)
-        {
-            yield break;
-        }
-
-        var count = 1m;
-        var next = at;
-        if (_cardinals.At(at) is { } numerator)
-        {
-            (count, next) = (numerator.Value, numerator.Next);
-        }
-        else if (tokens[at].Stem is "a" or "an")
-        {
-            next++;
-        }
-
-        if (next >= tokens.Count || NumberWords.Denominator(tokens[next].Stem) is not { } denominator)
-        {
-            yield break;
-        }
-
-        // "Half a millimetre" and "one and half", but not "half the leads".
-        var after = AfterOfA(next + 1);
-        if (next == at && !afterAnd && after == next + 1)
-        {
-            yield break;
-        }
-
-        // "Two and five half" is no seven halves: nobody says a fraction above one so.
-        if (count < denominator)
-        {
-            yield return new(after, count / denominator, 0, false);
-        }
-    }
-
-    private int AfterOfA(int at)
-    {
-        var next = at < tokens.Count && tokens[at].IsWord("of") ? at + 1 : at;
-        return next < tokens.Count && tokens[next].Stem is "a" or "an" ? next + 1 : at;
     }
 
     // "twelve two" for 12.2, "one twenty" for 120 or 1.20. Which it was depends on what is measured.
