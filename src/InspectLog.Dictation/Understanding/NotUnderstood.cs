@@ -1,5 +1,6 @@
 using InspectLog.Dictation.Understanding.Numbers;
 using InspectLog.Dictation.Understanding.Sounds;
+using InspectLog.Dictation.Understanding.Talk;
 using InspectLog.Dictation.Understanding.Words;
 
 namespace InspectLog.Dictation.Understanding;
@@ -38,7 +39,7 @@ internal sealed class NotUnderstood(RepairedText text)
             first = next + 1;
         }
 
-        return _doubts.Marked();
+        return new Groundless(_numbers, at => IsStrange(at), at => Is(at, WordReading.Name)).Without(_doubts.Marked());
     }
 
     private void InClause(int first, int next)
@@ -76,6 +77,12 @@ internal sealed class NotUnderstood(RepairedText text)
             }
         }
 
+        foreach (var name in Enumerable.Range(first, next - first).Where(at => IsStrange(at) && ProperNames.At(_tokens, at)))
+        {
+            // Of whom or what the rest of the sentence speaks is open.
+            _doubts.Add(Within(first, SentenceEnd(first)), name, Unknown);
+        }
+
         if (next > first && next - first <= ShortClause && Enumerable.Range(first, next - first).All(IsStrange) && next < _tokens.Count)
         {
             _doubts.Add(Within(next + 1, Clause.End(_tokens, next + 1)), first, Unknown);
@@ -91,9 +98,11 @@ internal sealed class NotUnderstood(RepairedText text)
             && !SaysWhere(at) && _numbers.Unit(at) is not { Foreign: false, Doubt: null }
         || _tokens[at].Text is "we" && at > 0 && (Is(at - 1, WordReading.Name) || _tokens[at - 1].Stem is "is" or "'s");
 
-    // "Near the manifold", "with the strobe".
-    private bool SaysWhere(int at) => at > 1 && _tokens[at - 1].Text is "the" or "a" && Is(at - 2, WordReading.Small)
-        && _tokens[at - 2].Text is "near" or "on" or "at" or "by" or "with" or "in" or "against" or "under" or "behind" or "from";
+    // "Near the manifold", "with the strobe", "like a watch". But in "the blade on the bandsaw is" it says which blade.
+    private bool SaysWhere(int at) => !ProperNames.At(_tokens, at) && (at > 1 && (_tokens[at - 1].Text is "like" || at > 2 && _tokens[at - 2].Text is "like" && _tokens[at - 1].Text is "a" or "the")
+        || _tokens[at].Text is "like" && at + 1 < _tokens.Count && _tokens[at + 1].Text is "a" or "the"
+        || at > 1 && !(at > 2 && at + 1 < _tokens.Count && Is(at - 3, WordReading.Name) && Is(at + 1, WordReading.Tie)) && _tokens[at - 1].Text is "the" or "a" && Is(at - 2, WordReading.Small)
+        && _tokens[at - 2].Text is "near" or "on" or "at" or "by" or "with" or "in" or "against" or "under" or "behind" or "from");
 
     // "Insulation cracked lead six": said of a lead, or of none.
     private bool IsLoosePlace(int at, int next) =>

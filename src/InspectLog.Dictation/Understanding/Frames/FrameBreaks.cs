@@ -11,7 +11,9 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
     /// <param name="place">Whether it is a cylinder rather than a part.</param>
     public void Subject(bool place)
     {
-        var fresh = draft.Frame.Says ? !draft.Repairing && !Attaches(place) : draft.Frame.Foreign && draft.Separated;
+        // "The customer was right, lead three is burnt."
+        var turned = draft.Frame is { Foreign: true, HasSubject: false } && draft.Comma;
+        var fresh = turned || (draft.Frame.Says ? !draft.Repairing && !Attaches(place) : draft.Frame.Foreign && draft.Separated);
         if (fresh)
         {
             draft.Open();

@@ -66,9 +66,12 @@ internal sealed class RunReader(
 
     // "The distributor" and "the strobe" tell of an angle only where degrees are said: they have a price and an age too.
     private IReadOnlyList<NumberRole> Sized(Reading best, IReadOnlyList<NumberRole> roles) =>
-        best.Check.Measurand?.Kind == QuantityKind.Angle && best.Check != openCheck && best.Score < Topics.SubjectWeight
+        best.Check.Measurand?.Kind == QuantityKind.Angle && (best.Check != openCheck && best.Score < Topics.SubjectWeight || IsModel())
             ? [.. roles.Where(role => role is not ValueNumber { UnitSaid: false })]
             : roles;
+
+    // "The Mark two" is a car, "mark eight before" a reading.
+    private bool IsModel() => draft.Item.First > 0 && _tokens[draft.Item.First - 1] is { Text: "mark" } && (draft.Item.First < 2 || _tokens[draft.Item.First - 2].Stem != "timing");
 
     private RunContext Context()
     {

@@ -61,8 +61,26 @@ internal sealed class Cues(Sentence sentence)
         CueReach.Forward => (at, sentence.VerblessEnd(after)),
         CueReach.Looking => (at, sentence.ClauseEnd(after)),
         CueReach.Clause => (sentence.ClauseStart(at), sentence.ClauseEnd(after)),
+        CueReach.Story => (sentence.ClauseStart(at), StoryEnd(sentence.ClauseEnd(after))),
         _ => (sentence.ClauseStart(at), sentence.Next),
     };
+
+    // "We did one yesterday, all six were chafed": on while it tells how things were.
+    private int StoryEnd(int end)
+    {
+        while (end < sentence.Next && _tokens[end].IsMark(',') && sentence.ClauseEnd(end + 1) is var next && IsOfThen(end + 1, next))
+        {
+            end = next;
+        }
+
+        return end;
+    }
+
+    private bool IsOfThen(int from, int to)
+    {
+        var words = Enumerable.Range(from, to - from).Select(at => _tokens[at].Text).ToList();
+        return words.Exists(word => word is "was" or "were" or "had") && !words.Exists(word => word is "now" or "today" or "is" or "are" or "'s" or "here" or "this");
+    }
 
     private static PhraseTable<CueReach> CueTable()
     {

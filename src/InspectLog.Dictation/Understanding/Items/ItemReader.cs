@@ -1,5 +1,6 @@
 using InspectLog.Checks;
 using InspectLog.Dictation.Understanding.Numbers;
+using InspectLog.Dictation.Understanding.Talk;
 using InspectLog.Dictation.Understanding.Words;
 
 namespace InspectLog.Dictation.Understanding.Items;
@@ -11,6 +12,7 @@ internal sealed class ItemReader
     private readonly PhraseLookup _phrases;
     private readonly Lexicon _lexicon;
     private readonly IReadOnlyList<Token> _tokens;
+    private readonly NumberLookup _lookup;
     private readonly NumberRuns _runs;
     private readonly NumberItems _numbers;
     private readonly ActionReader _actions;
@@ -21,7 +23,7 @@ internal sealed class ItemReader
     public ItemReader(PhraseLookup phrases, NumberLookup numbers)
     {
         (_phrases, _lexicon, _tokens) = (phrases, phrases.Lexicon, phrases.Tokens);
-        _runs = new(numbers);
+        (_lookup, _runs) = (numbers, new(numbers));
         _numbers = new(phrases, _runs, _items);
         _actions = new(phrases);
     }
@@ -31,10 +33,11 @@ internal sealed class ItemReader
     {
         _items.Clear();
         _next = next;
-        var blocked = NonFindings.Blocked(_phrases, first, next, NounAt, at => _runs.At(at, next) is not null);
+        var blocked = NonFindings.Blocked(_phrases, _lookup, first, next, NounAt, at => _runs.At(at, next) is not null);
+        var figures = TalkShapes.Figures(_phrases, _lookup, first, next);
         for (var at = first; at < next;)
         {
-            var item = _particles.Contains(at) ? new(at, at + 1, Role.Preposition) : ItemAt(at);
+            var item = figures.TryGetValue(at, out var figure) ? new(at, figure, Role.Filler) : _particles.Contains(at) ? new(at, at + 1, Role.Preposition) : ItemAt(at);
             if (item.Particle is { } particle)
             {
                 _particles.UnionWith(Enumerable.Range(particle.First, particle.Next - particle.First));

@@ -12,6 +12,9 @@ internal enum CueReach
     /// <summary>The whole clause.</summary>
     Clause,
 
+    /// <summary>The whole clause, and on over what is told of then.</summary>
+    Story,
+
     /// <summary>From the start of the clause to the end of the sentence.</summary>
     Sentence,
 }
@@ -56,7 +59,7 @@ internal static class NonFindingCues
             + "hard to tell|hard to say|can't say|unsure|whether|make sure|be careful|look for|look out for|"
             + "watch for|watch out|check for|looking for|feel for|listen for|beware|expect|expecting|expected|"
             + "before i|before we|once i|once we|once the|once it|once they|once all|when i|when we|after i|after we|suppose|imagine|say it|would have|"
-            + "shall|i'd rather|i'd better|you'd better|better|i'd|we'd|had better|instead of|rather than|"
+            + "shall|you'd|he'd|she'd|they'd|it'd|i'd rather|i'd better|you'd better|better leave|better get|better take|better check|better not|better have|better be|better put|better do|better change|better replace|better clean|better go|better stop|better wait|better let|better make|better order|better buy|better ring|better call|i'd|we'd|had better|instead of|rather than|"
             + "waiting for|wait for|wait until|waiting on|wait till|for sale|in stock|we stock|stock|on the shelf|on the bench|"
             + "in the drawer|in the box|in the van|quote|quoted|invoice|price|cost|costs|sell|sells|selling|paid|pay|pays|charge|charged|worth it|"
             + "advise|recommend|suggest|suggested|consider|considering|in the catalogue|"
@@ -70,7 +73,7 @@ internal static class NonFindingCues
             + "moving on to|on to the|onto the|now for the|next is|next comes|next up is|starting with|start with|"
             + "time to look|time to check|time to measure|ready to measure|ready to check|about to measure|about to check|"
             + "checking|measuring|testing|looking at|working on|let's look|let's check|let's measure|let's see|let's do|let's try"),
-        (CueReach.Clause,
+        (CueReach.Story,
             "last car|other car|another car|previous car|next car|his car|her car|my car|my own car|your car|their car|"
             + "customer's car|that car|the other one|the last one|the previous one|last one we had|car before|other van|the van|"
             + "my mate's|neighbour's|my brother's|my father's|dad's|my own|sister car|other vehicle|last vehicle|"
@@ -79,8 +82,9 @@ internal static class NonFindingCues
             + "last autumn|last visit|last inspection|last monday|last tuesday|last friday|year ago|years ago|month ago|"
             + "months ago|week ago|weeks ago|day ago|days ago|hour ago|ago|previous owner|previously|before that|"
             + "when it was new|when new|in the old days|the other day|earlier this year|back then|"
-            + "years back|months back|"
-            + "the limit|limits|limit is|the spec|spec is|spec for|spec of|spec on|specs|book value|book values|book figure|book figures|go bad|goes bad|go off with|come gapped|comes gapped|hasn't come|haven't come|hasn't arrived|haven't arrived|hasn't turned up|the wrong one|the wrong ones|come in sets|comes in a set|come in boxes|these i've had|ones i've had|ones i've seen|i've ever|once saw|once had|i once|we once|seen before|specification|specified|the manual|manual says|the book|"
+            + "years back|months back"),
+        (CueReach.Clause,
+            "the limit|limits|limit is|the spec|spec is|spec for|spec of|spec on|specs|book value|book values|book figure|book figures|go bad|goes bad|go off with|come gapped|comes gapped|hasn't come|haven't come|hasn't arrived|haven't arrived|hasn't turned up|the wrong one|the wrong ones|come in sets|comes in a set|come in boxes|these i've had|ones i've had|ones i've seen|i've ever|once saw|once had|i once|we once|seen before|specification|specified|the manual|manual says|the book|"
             + "handbook|the data|data sheet|maximum|minimum|max|tolerance|nominal|nominally|supposed|should be|should read|"
             + "should have|should measure|ought|allowed|allowable|permitted|recommended|target|anything over|"
             + "anything under|anything above|anything below|anything between|anything from|anything less|"
@@ -96,11 +100,15 @@ internal static class NonFindingCues
             + "not measured|not checked|not tested|not done|not yet|yet to|still to|didn't check|didn't measure|"
             + "didn't test|untested|unchecked|not looked|hasn't been|haven't been|not been|haven't had|"
             + "haven't|did not check|did not measure|skipped|skipping|couldn't|could not|can't get|can't reach|"
-            + "difference between|compared with|compared to|same as|like the|similar to|different from|"
+            + "you get|you have|better than|worse than|difference between|compared with|compared to|same as|like the|similar to|different from|"
             + "on the blue one|on the red one|on the green one|on the white one|on the black one|on the silver one|on the yellow one|on the gray one|"
             + "on his|of his|on their|of their|they changed|they replaced|they fitted|they put|they swapped|they cleaned|they took|they set|"
             + "most of the time|half the time|as a rule|times out of ten|can be|can mean|can also be|is usually|are usually|is often|are often|per year|a year|each year|every year|every day|every week|every month|per day|per hour|an hour|"
             + "such as|as in|means|meaning|called|the name|known as|"
+            + "on all of these|on these|all of these have|like these|like this|like that|of this age|of this type|of this sort|of that age|out of the box|out of the packet|from new|"
+            + "i remember|reminds me|back in my|back in the day|in my day|the one before|once i|in june|in july|in august|in september|in october|in november|in december|"
+            + "in january|in february|in april|since spring|since summer|since winter|since autumn|in spring|in summer|in winter|in autumn|of my|of his|of their|"
+            + "according to the|on the job card|on the card|in the photo|in the picture|in the catalogue|stamped|printed|embossed|a foot|per foot|per metre|"
             + "on the phone|on the radio|the weather|outside|in the shop|in the workshop"),
         (CueReach.Sentence, "before you|once you|when you|if you|until you|after you|as soon as you|do not forget"),
     ];

@@ -1,3 +1,5 @@
+using InspectLog.Dictation.Understanding.Numbers;
+using InspectLog.Dictation.Understanding.Talk;
 using InspectLog.Dictation.Understanding.Words;
 
 namespace InspectLog.Dictation.Understanding.Items;
@@ -8,11 +10,12 @@ internal static class NonFindings
 {
     /// <summary>For each token of a sentence, whether it is part of no finding.</summary>
     /// <param name="phrases">The phrases of the text.</param>
+    /// <param name="numbers">The numbers of the text.</param>
     /// <param name="first">First token of the sentence.</param>
     /// <param name="next">Token after the sentence, its closing mark included.</param>
     /// <param name="nounAt">Whether a part, a number or a pronoun starts at a token.</param>
     /// <param name="numberAt">Whether a number starts at a token.</param>
-    public static bool[] Blocked(PhraseLookup phrases, int first, int next, Func<int, bool> nounAt, Func<int, bool> numberAt)
+    public static bool[] Blocked(PhraseLookup phrases, NumberLookup numbers, int first, int next, Func<int, bool> nounAt, Func<int, bool> numberAt)
     {
         var sentence = new Sentence(phrases, first, next, nounAt, numberAt);
         var blocked = new bool[next - first];
@@ -22,7 +25,7 @@ internal static class NonFindings
             return blocked;
         }
 
-        foreach (var (from, to) in Stretches(sentence))
+        foreach (var (from, to) in Stretches(sentence).Concat(TalkShapes.In(phrases, numbers, first, next)))
         {
             Array.Fill(blocked, true, from - first, Math.Max(0, to - from));
         }

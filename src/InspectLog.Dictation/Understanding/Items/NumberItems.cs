@@ -81,7 +81,7 @@ internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOn
 
     private Item? Run(int at, int next, int phrase)
     {
-        if (runs.At(at, next) is not { } end || phrase > 1 || end == at + 1 && StandsForNoun(at))
+        if (runs.At(at, next) is not { } end || phrase > 1 || end == at + 1 && StandsForNoun(at) || _tokens[at].IsWord("one") && (_tokens[at].Plural || IsThatOne(at)))
         {
             return null;
         }
@@ -94,4 +94,9 @@ internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOn
         _tokens[at].IsWord("one") && at > 0 && (at > 1 && _tokens[at - 2].Stem is "a" or "an" && phrases.Match(at - 1) is null
             || _tokens[at - 1].Stem is "this" or "that" or "each" or "every" or "other"
             or "another" or "new" or "old" or "which" or "any" or "last" or "next" or "same" or "good" or "bad" or "no");
+
+    // "The one before", "the loose one".
+    private bool IsThatOne(int at) => at > 0 && _tokens[at - 1].IsWord("the")
+            && (at + 1 >= _tokens.Count || _tokens[at + 1].Stem is "before" or "after" or "in" or "on" or "with" or "that" or "i" or "we" or "he" or "she" or "you" or "from" or "at" or "over")
+        || at > 1 && _tokens[at - 2].Stem is "the" or "a" or "an" && phrases.Means(at - 1, term => term.Condition is not null);
 }

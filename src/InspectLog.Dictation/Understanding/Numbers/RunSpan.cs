@@ -24,6 +24,9 @@ internal sealed class RunSpan(NumberLookup numbers, int first, int next)
     /// <summary>"Seventy-one point five", "25.7"; not "point five".</summary>
     public bool BeginsDecimal(int at) => Numbers(at).Any(whole => whole.Whole && IsFrontOfDecimal(at, whole));
 
+    /// <summary>"Sixty-five": the five of it is no number of its own.</summary>
+    public bool BeginsTens(int at) => at + 1 < next && NumberWords.Tens(Tokens[at].Stem) is not null && NumberWords.Unit(Tokens[at + 1].Stem) is not null;
+
     /// <summary>Whether a whole number is only what stands before the point.</summary>
     public bool IsFrontOfDecimal(int at, NumberReading whole) => Numbers(at).Any(reading => IsDecimal(reading, longerThan: whole.Next));
 

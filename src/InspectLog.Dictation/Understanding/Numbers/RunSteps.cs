@@ -17,7 +17,7 @@ internal sealed class RunSteps(RunSpan span, Check check, RunContext context)
 
     public List<RunStep> From(int at)
     {
-        var steps = new List<RunStep> { new(at + 1, null, IsSeparator(at) ? 0 : span.BeginsDecimal(at) ? TornOff : Skipped) };
+        var steps = new List<RunStep> { new(at + 1, null, IsSeparator(at) ? 0 : span.BeginsDecimal(at) || span.BeginsTens(at) ? TornOff : Skipped) };
         foreach (var reading in span.Numbers(at).Where(reading => reading.Next <= span.Next))
         {
             steps.AddRange(_cylinders.Of(at, reading));

@@ -99,6 +99,12 @@ internal sealed class HypothesisTrial(SoundLookup sounds, Lexicon lexicon, Func<
     private bool IsAnchored(Clause clause, Hypothesis hypothesis, List<Finding> gained)
     {
         var restored = hypothesis.Replacements.Select(one => one.Match.Phrase).ToList();
+        if (hypothesis.Replacements.Any(one => !one.Match.Phrase.Number && !Names(one.Match.Phrase) && one.First > clause.First && clause.Tokens[one.First - 1].IsWord("the")))
+        {
+            // "In the loft" names something; "in the rust" says nothing of how it is.
+            return false;
+        }
+
         if (gained.Exists(finding => finding.Negated) && restored.Exists(phrase => !phrase.Number && !Names(phrase)))
         {
             // "Not" before a word not understood is mostly talk: two guesses at once.

@@ -34,6 +34,7 @@ internal sealed class Lexicon
     private readonly PhraseTable<Term> _phrases = new();
     private readonly PhraseTable<Term> _own = new();
     private readonly HashSet<string> _subjectWords = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _singleParts = new(StringComparer.Ordinal);
     private readonly HashSet<string> _placeNouns = new(StringComparer.Ordinal) { "cylinder", "number" };
 
     /// <summary>The phrases of a sheet and of everyday speech, with what own words mean of its conditions.</summary>
@@ -93,6 +94,9 @@ internal sealed class Lexicon
     /// <summary>Whether a number right after the word names a cylinder.</summary>
     public bool IsPlaceNoun(string stem) => _placeNouns.Contains(stem);
 
+    /// <summary>Whether the word names a part of which a car has one: the rotor, the cap, the coil.</summary>
+    public bool IsSinglePart(string stem) => _singleParts.Contains(stem);
+
     /// <summary>Whether words name nothing but a part of the check that is not counted by cylinder: the cap, though
     /// its towers are.</summary>
     public bool NamesWhole(Check check, IEnumerable<NamedWord> words) =>
@@ -122,6 +126,12 @@ internal sealed class Lexicon
         {
             _phrases.Add(phrase, new Term { Subject = true });
             _subjectWords.UnionWith(Content(phrase));
+        }
+
+        if (check.Actions.Contains(PartActions.Replaced) && check.Measurand is not { Gauge: true })
+        {
+            _singleParts.UnionWith(check.Spoken.Parts.Select(part => PhraseTable<Term>.StemsOf(part)[^1])
+                .Except(check.Spoken.Parts.SelectMany(Counted), StringComparer.Ordinal));
         }
 
         if (check.PlaceNoun is { } noun)

@@ -25,6 +25,9 @@ internal enum TokenKind
 internal sealed record Token(
     TokenKind Kind, string Text, string Stem, int Start, int End, char Lead = '\0', bool Glued = false)
 {
+    /// <summary>Whether it was written with a capital and went on in small letters, as names are.</summary>
+    public bool Capital { get; init; }
+
     public bool IsWord(string stem) => Kind == TokenKind.Word && Stem == stem;
 
     public bool IsMark(char mark) => Kind == TokenKind.Mark && Text[0] == mark;

@@ -148,7 +148,7 @@ internal sealed class Tokenizer
     {
         var glued = _tokens.Count > 0 && _tokens[^1].End == start;
         var stem = kind == TokenKind.Word ? Stems.Of(text) : text;
-        _tokens.Add(new(kind, text, stem, start, end, lead, glued));
+        _tokens.Add(new(kind, text, stem, start, end, lead, glued) { Capital = end > start + 1 && char.IsUpper(_text[start]) && char.IsLower(_text[start + 1]) });
     }
 
     private static bool IsApostrophe(char c) => c is '\'' or '’';

@@ -46,7 +46,7 @@ internal sealed class ObservationWriter(
 
             var either = meanings.Count > 1 ? $"this may mean {meanings[0].Id} or {meanings[1].Id}" : null;
             var (cylinders, doubt) = places.Of(frame, check);
-            if (check.PerCylinder && cylinders is [null] && (said is { Naming: true, Negated: false } || said is { Good: true, Negated: true, Terms.Count: 0 } && AbsenceCounts(check)))
+            if (cylinders is [null] && (said is { Naming: true, Negated: false } || check.PerCylinder && said is { Good: true, Negated: true, Terms.Count: 0 } && AbsenceCounts(check)))
             {
                 // "Spark test" is a heading, and "the light's no good" speaks of no cylinder.
                 continue;

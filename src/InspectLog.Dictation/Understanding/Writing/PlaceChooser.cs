@@ -70,8 +70,8 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
         && !frame.Bag.Any(word => check.Spoken.Parts.Contains(word.Stem) && lexicon.IsPlaceNoun(word.Stem));
 
     // "The lead is burnt" leaves open which one; "the cap is cracked" does not.
-    private static string? SingularDoubt(Frame frame, Check check) =>
-        check.Measurand is not null || check.Spoken.MainForActions && frame.Bag.Any(word => word.Stem == check.PlaceNoun)
+    private string? SingularDoubt(Frame frame, Check check) =>
+        check.Measurand is not null || check.Spoken.MainForActions && frame.Bag.Any(word => lexicon.IsPlaceNoun(word.Stem))
             ? $"no {check.PlaceNoun} was named"
             : null;
 

@@ -1,0 +1,81 @@
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Talk;
+
+/// <summary>Tells prices, counts and times of day from values and cylinders by what stands around them: "twelve for the
+/// cap", "three pairs of boots", "twenty past four".</summary>
+internal static class Figures
+{
+    private static readonly HashSet<string> Measures = new(
+        "pair|set|box|bag|pack|packet|roll|kind|sort|type|brand|make|tin|tube|bottle|lot|batch|half|third|quarter|time|go|try|attempt|way".Split('|'), StringComparer.Ordinal);
+
+    /// <summary>The numbers of a clause that are counts or times.</summary>
+    public static IEnumerable<(int First, int Next)> In(SpokenClause clause)
+    {
+        for (var at = clause.First; at < clause.Next; at++)
+        {
+            if (clause.Stem(at) == "past" && clause.IsNumber(at + 1) && at > clause.First && (clause.IsNumber(at - 1) || clause.Stem(at - 1) is "half" or "quarter" or "minute"))
+            {
+                yield return (at + 1, at + 2);
+                if (clause.IsNumber(at - 1))
+                {
+                    yield return (at - 1, at);
+                }
+            }
+            else if (clause.IsNumber(at) && !Continues(clause, at) && Whole(clause, at) is { } next && Counts(clause, at, next))
+            {
+                yield return (at, next);
+            }
+        }
+    }
+
+    /// <summary>The stretches of a clause that tell a price: from the price on, for what follows is mostly the next.</summary>
+    public static IEnumerable<(int First, int Next)> Prices(SpokenClause clause)
+    {
+        for (var at = clause.First; at < clause.Next; at++)
+        {
+            if (clause.IsNumber(at) && !Continues(clause, at) && WholeBefore(clause, at, "for") is { } next && PricedAfter(clause, next + 1))
+            {
+                yield return (at, clause.Next);
+            }
+        }
+    }
+
+    // "Three pairs of", "one cap and one coil": of what a car has one, a number counts.
+    private static bool Counts(SpokenClause clause, int at, int next) =>
+        Measures.Contains(clause.Stem(next)) && clause.Stem(next + 1) == "of"
+        || clause.Stem(at) == "one" && next == at + 1 && clause.Phrases.Lexicon.IsSinglePart(clause.Stem(next)) && !clause.IsNumber(next + 1);
+
+    private static int? Whole(SpokenClause clause, int at) =>
+        clause.Numbers.Numbers(at) is [{ Whole: true } first, ..] && clause.Numbers.Unit(first.Next) is null ? first.Next : null;
+
+    private static int? WholeBefore(SpokenClause clause, int at, string word)
+    {
+        foreach (var reading in clause.Numbers.Numbers(at))
+        {
+            if (reading.Whole && clause.Stem(reading.Next) == word)
+            {
+                return reading.Next;
+            }
+        }
+
+        return null;
+    }
+
+    private static bool Continues(SpokenClause clause, int at) => at > clause.First && (clause.IsNumber(at - 1) || clause.Stem(at - 1) == "point");
+
+    // A part, and no cylinder's: one reads a value for lead two, and pays for the leads.
+    private static bool PricedAfter(SpokenClause clause, int at)
+    {
+        if (clause.Stem(at) is "the" or "a" or "each" or "all" or "both" or "that" or "this" or "new")
+        {
+            at++;
+        }
+
+        var after = clause.AfterName(at);
+        return after > at && !NamesCylinder(clause, after) && !Generalities.IsMeasured(clause, at, after);
+    }
+
+    private static bool NamesCylinder(SpokenClause clause, int at) =>
+        clause.IsNumber(at) && clause.Numbers.Numbers(at).Any(number => number.Whole && clause.Stem(number.Next) != "for");
+}

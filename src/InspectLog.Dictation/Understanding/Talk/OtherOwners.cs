@@ -1,0 +1,64 @@
+using InspectLog.Dictation.Understanding.Words;
+
+namespace InspectLog.Dictation.Understanding.Talk;
+
+/// <summary>Tells parts that belong to somebody or something else: "his rotor", "the dog's lead".</summary>
+internal static class OtherOwners
+{
+    private const int MostBetween = 2;
+
+    private const int MostBefore = 4;
+
+    /// <summary>The stretches of a clause that speak of what is another's.</summary>
+    public static IEnumerable<(int First, int Next)> In(SpokenClause clause)
+    {
+        if (Other(clause) is { } other)
+        {
+            yield return (clause.First, EndOfOther(clause, other));
+        }
+
+        for (var at = clause.First; at < clause.Next; at++)
+        {
+            if (clause.Stem(at) is "his" or "their" && NameWithin(clause, at + 1)
+                || clause.Text(at) == "'s" && clause.IsUnknown(at - 1) && clause.AfterName(at + 1) > at + 1)
+            {
+                yield return (clause.First, clause.Next);
+            }
+        }
+    }
+
+    // "The alternator gives", "the six cylinder version runs": the token after the name of another part that something is
+    // said of.
+    private static int? Other(SpokenClause clause)
+    {
+        for (var at = clause.Start; at < Math.Min(clause.Next, clause.Start + MostBefore); at++)
+        {
+            if (clause.Means(at, term => term.Role == Role.OtherPart) && clause.Text(at) != "point")
+            {
+                var after = at + clause.Phrases.Match(at)!.Value.Length;
+                return clause.IsVerb(after) || clause.Describes(after) ? after : null;
+            }
+
+            if (clause.AfterName(at) > at && clause.Stem(at) != "cylinder" || clause.Means(at, term => term.Role is Role.Verb or Role.Was or Role.Preposition or Role.Person))
+            {
+                return null;
+            }
+        }
+
+        return null;
+    }
+
+    // Up to what is said of a part of ours: "the hose is split and the cap is cracked".
+    private static int EndOfOther(SpokenClause clause, int at)
+    {
+        while (at < clause.Next && !(clause.Stem(at) == "and" && (clause.Stem(at + 1) is "the" or "it" or "i" or "we" || clause.AfterName(at + 1) > at + 1)))
+        {
+            at++;
+        }
+
+        return at;
+    }
+
+    private static bool NameWithin(SpokenClause clause, int at) =>
+        Enumerable.Range(at, Math.Max(0, Math.Min(clause.Next - at, MostBetween + 1))).Any(name => clause.AfterName(name) > name);
+}
