@@ -30,6 +30,7 @@ public static class EntryWords
             WearPartAdded p => $"Part watched: {p.Name}, fitted {WearWords.Fitted(p.Fitting)}; lasts {WearWords.Interval(p.Interval)}",
             WearPartFitted p => $"A new one of part {p.Part} fitted {WearWords.Fitted(p.Fitting)}",
             WearPartIntervalSet p => $"Part {p.Part} lasts {WearWords.Interval(p.Interval)}, as set anew",
+            WearPartNotRenewed p => $"What was recorded as replaced up to entry {p.UpTo} was no new one of part {p.Part}: {p.Reason}",
             WearPartRetired p => $"Part {p.Part} is no longer watched",
             InspectionStarted s => $"Inspection started by {s.Technician} with the sheet {s.Sheet}, version {s.SheetVersion}",
             UtteranceKept u => $"Voice note of {Seconds(u.Seconds)} kept, heard hands-free",

@@ -6,27 +6,29 @@ using InspectLog.Journal.State;
 namespace InspectLog.App.Wear;
 
 /// <summary>What an inspection recorded as replaced that a watched part does not know of yet: a proposal, which counts
-/// once a person records the fitting. Pure.</summary>
+/// once a person records the fitting, and goes when a person says that no new one was fitted. Pure.</summary>
+/// <param name="Entry">Sequence of the entry that recorded it, the last one where it took several.</param>
 /// <param name="On">The day it was recorded.</param>
 /// <param name="Odometer">Odometer of that inspection; null when not noted.</param>
 /// <param name="OdometerUnit">km or mi; null when not noted.</param>
-public sealed record Replacement(DateOnly On, double? Odometer, string? OdometerUnit)
+public sealed record Replacement(long Entry, DateOnly On, double? Odometer, string? OdometerUnit)
 {
     /// <summary>The last whole replacement after the part was fitted; null when there is none. Of a check done per
     /// cylinder every cylinder counts: one new lead is no new set.</summary>
     public static Replacement? Of(VehicleState vehicle, WearPart part)
     {
         var since = part.Fitted.On;
+        var settled = part.NotRenewed?.Body.UpTo ?? 0;
         var done =
             from inspection in vehicle.Inspections
             let sheet = BuiltInSheets.Find(inspection.How.Sheet)
             where sheet is not null
             from action in inspection.Actions
-            where action.Body.Action == PartActions.Replaced && Times.DayOf(action.Time) > since
+            where action.Body.Action == PartActions.Replaced && action.Sequence > settled && Times.DayOf(action.Time) > since
             let check = sheet.Find(action.Body.Check)
             where check is not null && IsNamed(part.Name, check)
             select new Done(action, inspection, check, check.PerCylinder ? sheet.Cylinders : 1);
-        return done.GroupBy(one => one.Check.Id).Where(IsWhole).Select(Last).OrderBy(one => one.On).LastOrDefault();
+        return done.GroupBy(one => one.Check.Id).Where(IsWhole).Select(Last).MaxBy(one => one.Entry);
     }
 
     private static bool IsWhole(IEnumerable<Done> done)
@@ -39,9 +41,9 @@ public sealed record Replacement(DateOnly On, double? Odometer, string? Odometer
 
     private static Replacement Last(IEnumerable<Done> done)
     {
-        var last = done.MaxBy(one => one.Action.Time)!;
+        var last = done.MaxBy(one => one.Action.Sequence)!;
         var how = last.Inspection.How;
-        return new(Times.DayOf(last.Action.Time), how.Odometer, how.OdometerUnit);
+        return new(last.Action.Sequence, Times.DayOf(last.Action.Time), how.Odometer, how.OdometerUnit);
     }
 
     // The part goes by a name the sheet has for what the check looks at.

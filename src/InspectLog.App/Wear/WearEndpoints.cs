@@ -1,3 +1,4 @@
+using System.Globalization;
 using InspectLog.App.Forms;
 using InspectLog.App.Ui;
 using InspectLog.App.Vehicles;
@@ -17,6 +18,7 @@ public static class WearEndpoints
         parts.MapPost("/new", Add).WithName("add-wear-part");
         parts.MapGet("/{part:long}", Show).WithName("wear-part");
         parts.MapPost("/{part:long}/fitted", Fitted).WithName("wear-part-fitted");
+        parts.MapPost("/{part:long}/not-renewed", NotRenewed).WithName("wear-part-not-renewed");
         parts.MapPost("/{part:long}/interval", SetInterval).WithName("wear-part-interval");
         parts.MapPost("/{part:long}/retire", Retire).WithName("retire-wear-part");
     }
@@ -55,10 +57,37 @@ public static class WearEndpoints
         var form = await PostedForm.ReadAsync(context.Request);
         if (WearFields.Fitting(form, Today(time)) is not { } fitting)
         {
-            return PartPage(garage, time, found, fitting: form.Refused("fitting"));
+            return PartPage(garage, time, found, form.Refused("fitting"));
         }
 
         garage.Append(vehicle, Technician.Of(context), now => IsWatched(now, part) ? [new WearPartFitted(part, fitting)] : []);
+        return Results.Redirect(Links.WearParts(vehicle));
+    }
+
+    /// <summary>Says no to an offer. One that is no longer made, since something more was recorded, is left as it stands.</summary>
+    private static async Task<IResult> NotRenewed(
+        HttpContext context, Garage garage, TimeProvider time, string vehicle, long part)
+    {
+        if (Find(garage, time, vehicle, part) is not { } found)
+        {
+            return Results.NotFound();
+        }
+
+        var form = await PostedForm.ReadAsync(context.Request);
+        var reason = form.Required("reason", "Say why no new one counts, such as: a used one was put in.");
+        if (!form.IsValid)
+        {
+            return PartPage(garage, time, found, form.Refused("not-renewed"));
+        }
+
+        var upTo = form.Text("upTo");
+
+        garage.Append(vehicle, Technician.Of(context), now =>
+            now.WearParts.Find(one => one.Number == part) is { } watched
+            && Replacement.Of(now, watched) is { } offer
+            && offer.Entry.ToString(CultureInfo.InvariantCulture) == upTo
+                ? [new WearPartNotRenewed(part, offer.Entry, reason)]
+                : []);
         return Results.Redirect(Links.WearParts(vehicle));
     }
 
@@ -74,7 +103,7 @@ public static class WearEndpoints
         var interval = WearFields.Interval(form);
         if (!form.IsValid)
         {
-            return PartPage(garage, time, found, interval: form.Refused("interval"));
+            return PartPage(garage, time, found, form.Refused("interval"));
         }
 
         garage.Append(vehicle, Technician.Of(context), now =>
@@ -106,9 +135,9 @@ public static class WearEndpoints
             new NewWearPartView(vehicle, Today(time), refused, garage.Problems), StatusOf(refused));
 
     private static IResult PartPage(
-        Garage garage, TimeProvider time, (VehicleState Vehicle, WearLine Line) found, RefusedForm? fitting = null, RefusedForm? interval = null) =>
+        Garage garage, TimeProvider time, (VehicleState Vehicle, WearLine Line) found, RefusedForm? refused = null) =>
         Page.Of<WearPartPage, WearPartView>(
-            new WearPartView(found.Vehicle, found.Line, Today(time), fitting, interval, garage.Problems), StatusOf(fitting ?? interval));
+            new WearPartView(found.Vehicle, found.Line, Today(time), refused, garage.Problems), StatusOf(refused));
 
     private static int StatusOf(RefusedForm? refused) =>
         refused is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity;

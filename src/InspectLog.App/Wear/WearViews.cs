@@ -31,8 +31,11 @@ public sealed record NewWearPartView(
 /// <param name="Vehicle">The vehicle.</param>
 /// <param name="Line">The part.</param>
 /// <param name="Today">The day proposed for fitting.</param>
-/// <param name="Fitting">The form of a fitting as typed when it was refused; null otherwise.</param>
-/// <param name="Interval">The form of the interval as typed when it was refused; null otherwise.</param>
+/// <param name="Form">One of its forms as typed when it was refused; null otherwise.</param>
 /// <param name="Problems">Trouble with the garage.</param>
 public sealed record WearPartView(
-    VehicleState Vehicle, WearLine Line, DateOnly Today, RefusedForm? Fitting, RefusedForm? Interval, IReadOnlyList<GarageProblem> Problems);
+    VehicleState Vehicle, WearLine Line, DateOnly Today, RefusedForm? Form, IReadOnlyList<GarageProblem> Problems)
+{
+    /// <summary>The form of that name as typed when it was refused; null otherwise.</summary>
+    public RefusedForm? Refused(string name) => Form?.Name == name ? Form : null;
+}

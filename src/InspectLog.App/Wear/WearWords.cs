@@ -34,6 +34,13 @@ public static class WearWords
     /// <summary>What an inspection recorded as replaced: "Recorded as replaced on 1 March 2026."</summary>
     public static string Replaced(Replacement replaced) => $"Recorded as replaced on {Times.Date(replaced.On)}.";
 
+    /// <summary>That what was recorded as replaced does not count: "No new one was fitted, as noted on 1 March 2026: a used
+    /// one was put in". Null where nobody said so of the one that is fitted.</summary>
+    public static string? NotRenewed(WearPart part) =>
+        part.NotRenewed is { } said && Times.DayOf(said.Time) >= part.Fitted.On
+            ? $"No new one was fitted, as noted on {Times.Date(Times.DayOf(said.Time))}: {said.Body.Reason}"
+            : null;
+
     /// <summary>A due part in a line for lists of what needs attention; null when it is not due.</summary>
     public static string? Attention(WearPart part, WearDue due) =>
         due.IsDue ? $"{part.Name}: due {string.Join(" and ", Reached(due))}" : null;

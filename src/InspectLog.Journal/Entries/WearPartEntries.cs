@@ -19,6 +19,14 @@ public sealed record WearPartFitted(long Part, Fitting Fitting) : EntryBody;
 [EntryKind("wear-part-interval-set")]
 public sealed record WearPartIntervalSet(long Part, WearInterval Interval) : EntryBody;
 
+/// <summary>What inspections recorded as replaced, up to an entry, was no new one of the part: the one that is fitted
+/// goes on counting.</summary>
+/// <param name="Part">Sequence of the entry that added the part.</param>
+/// <param name="UpTo">Sequence of the last entry that is meant, one that recorded something as replaced.</param>
+/// <param name="Reason">Why; never empty.</param>
+[EntryKind("wear-part-not-renewed")]
+public sealed record WearPartNotRenewed(long Part, long UpTo, string Reason) : EntryBody;
+
 /// <summary>A part is no longer watched.</summary>
 /// <param name="Part">Sequence of the entry that added it.</param>
 [EntryKind("wear-part-retired")]

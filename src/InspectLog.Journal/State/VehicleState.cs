@@ -73,6 +73,10 @@ public sealed record VehicleState
                 WearParts = Changed(f.Part, part => part with { Fittings = part.Fittings.Add(f.Fitting) }),
             },
             WearPartIntervalSet s => counted with { WearParts = Changed(s.Part, part => part with { Interval = s.Interval }) },
+            WearPartNotRenewed n => counted with
+            {
+                WearParts = Changed(n.Part, part => part with { NotRenewed = new(entry.Sequence, entry.LocalTime, n) }),
+            },
             WearPartRetired r => counted with { WearParts = WearParts.RemoveAll(part => part.Number == r.Part) },
             InspectionStarted s => counted with { Inspections = Inspections.Add(InspectionState.Begin(entry, s)) },
             null => counted,

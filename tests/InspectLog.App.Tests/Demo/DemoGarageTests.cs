@@ -1,4 +1,5 @@
 using InspectLog.App.Demo;
+using InspectLog.App.Wear;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
@@ -92,6 +93,18 @@ public sealed class DemoGarageTests : IDisposable
                 note.Proposals!.Select(one => Meaning(one.Finding)).ToHashSet());
             Assert.All(note.Proposals!, one => Assert.Equal(say.Confirm, one.State == ProposalState.Confirmed));
         }
+    }
+
+    [Fact]
+    public void One_part_is_offered_as_renewed()
+    {
+        var offers = _garage.Vehicles().Select(vehicle => _garage.FindVehicle(vehicle.Id)!)
+            .SelectMany(vehicle => WearLine.Of(vehicle, DateOnly.FromDateTime(Now.Date)))
+            .Where(line => line.Replaced is not null);
+
+        var offer = Assert.Single(offers);
+        Assert.Equal(("Rotor", DateOnly.FromDateTime(Now.Date).AddDays(-9)), (offer.Part.Name, offer.Replaced!.On));
+        Assert.False(offer.Due.IsDue);
     }
 
     private VehicleState Vehicle(string name) =>

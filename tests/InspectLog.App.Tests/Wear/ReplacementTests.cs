@@ -38,7 +38,7 @@ public sealed class ReplacementTests : IDisposable
     {
         var found = After(part, "2024-05-01", check, cylinders);
 
-        Assert.Equal(new Replacement(new(2026, 11, 25), 95000, "km"), found);
+        Assert.Equal((new DateOnly(2026, 11, 25), 95000.0, "km"), (found!.On, found.Odometer, found.OdometerUnit));
     }
 
     [Theory]
@@ -72,6 +72,35 @@ public sealed class ReplacementTests : IDisposable
         var part = state.WearParts[0].Number;
 
         Assert.Null(Offered(Append(new WearPartFitted(part, new(Offered(state)!.On, 95000, "km")))));
+    }
+
+    [Fact]
+    public void Offer_that_was_refused_stays_away_until_something_new_is_recorded()
+    {
+        Watch("Rotor", "2024-05-01");
+        var inspection = Start();
+        var state = Append(new ActionDone(inspection, "rotor-blade", null, "replaced", null));
+        var part = state.WearParts[0].Number;
+
+        state = Append(new WearPartNotRenewed(part, Offered(state)!.Entry, "A used one was put in."));
+        Assert.Null(Offered(state));
+
+        state = Append(new ActionDone(inspection, "rotor-blade", null, "replaced", null));
+        Assert.Equal(state.NextSequence - 1, Offered(state)!.Entry);
+    }
+
+    [Fact]
+    public void Set_that_was_refused_is_offered_again_only_when_the_whole_of_it_is_replaced_anew()
+    {
+        Watch("Spark plugs", "2024-05-01");
+        var inspection = Start();
+        var state = Append([.. Enumerable.Range(1, 6).Select(plug => new ActionDone(inspection, "plug-condition", plug, "replaced", null))]);
+        state = Append(new WearPartNotRenewed(state.WearParts[0].Number, Offered(state)!.Entry, "Cleaned, not new."));
+
+        state = Append([.. Enumerable.Range(1, 5).Select(plug => new ActionDone(inspection, "plug-condition", plug, "replaced", null))]);
+        Assert.Null(Offered(state));
+
+        Assert.NotNull(Offered(Append(new ActionDone(inspection, "plug-condition", 6, "replaced", null))));
     }
 
     private Replacement? After(string part, string fitted, string check, string? cylinders)

@@ -115,29 +115,6 @@ public sealed class WearTests
     }
 
     [Fact]
-    public async Task Part_recorded_as_replaced_is_offered_as_fitted_and_counts_once_a_person_records_it()
-    {
-        await using var app = await TestApp.StartAsync();
-        var vehicle = await app.AddVehicleAsync();
-        await app.PostForRedirectAsync($"{vehicle}/parts/new", [("name", "Rotor"), ("fittedOn", "2001-05-03"), ("months", "24")]);
-        await app.PostForRedirectAsync($"{vehicle}/inspections", ("odometer", "85200"));
-        app.Garage.Append("marigold", "Tess Okafor", now => [new ActionDone(now.OpenInspection!.Number, "rotor-blade", null, "replaced", null)]);
-
-        Assert.Contains("due since 3 May 2003", await TextAsync(app, vehicle, ".attention-list"), StringComparison.Ordinal);
-        Assert.Contains("Recorded as replaced on", await TextAsync(app, vehicle, ".wear-parts"), StringComparison.Ordinal);
-        var part = (await app.PageAsync(vehicle)).QuerySelector(".wear-parts a")!.GetAttribute("href")!;
-        var form = await app.PageAsync(part);
-        var day = form.QuerySelector("#fitting-fittedOn")!.GetAttribute("value")!;
-        Assert.Equal("85200", form.QuerySelector("#fitting-odometer")!.GetAttribute("value"));
-
-        await app.PostForRedirectAsync($"{part}/fitted", ("fittedOn", day), ("odometer", "85200"), ("odometerUnit", "km"));
-
-        var page = await app.PageAsync(vehicle);
-        Assert.Null(page.QuerySelector(".attention-list"));
-        Assert.DoesNotContain("Recorded as replaced", page.QuerySelector(".wear-parts")!.TextContent, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public async Task Interval_can_be_set_anew_and_what_was_said_before_stays_in_the_journal()
     {
         await using var app = await TestApp.StartAsync();

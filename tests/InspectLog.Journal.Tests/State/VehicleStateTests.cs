@@ -64,6 +64,21 @@ public sealed class VehicleStateTests
     }
 
     [Fact]
+    public void What_was_no_new_one_is_known_of_its_part_until_it_is_said_anew()
+    {
+        var state = After(
+            new VehicleAdded("Otter", "", null),
+            new WearPartAdded("Spark plugs", new(24, null, null), new(new(2024, 5, 1), 80000, "km")),
+            new WearPartAdded("Rotor", new(24, null, null), new(new(2024, 5, 1), 80000, "km")),
+            new WearPartNotRenewed(3, 20, "A used one was put in."),
+            new WearPartNotRenewed(3, 30, "Said of another car."),
+            new WearPartNotRenewed(99, 40, "Nothing."));
+
+        Assert.Null(state.WearParts[0].NotRenewed);
+        Assert.Equal((5, 30, "Said of another car."), (state.WearParts[1].NotRenewed!.Sequence, state.WearParts[1].NotRenewed!.Body.UpTo, state.WearParts[1].NotRenewed!.Body.Reason));
+    }
+
+    [Fact]
     public void A_fitting_recorded_late_does_not_stand_in_for_a_newer_one()
     {
         var part = new WearPart(2, "Rotor", new(24, null, null), [new(new(2026, 5, 1), null, null), new(new(2023, 5, 1), null, null)]);

@@ -75,6 +75,7 @@ public static class Some
         new OwnWordAdded("ignition-breakerless-6", "sparkler", "plug-condition", null),
         new OwnWordRemoved(39),
         new WearPartIntervalSet(28, new(12, null, null)),
+        new WearPartNotRenewed(28, 18, "A used one was put in."),
     ];
 
     /// <summary>25 November 2026, 10:30 in Greenwich, in a workshop one hour ahead.</summary>
