@@ -197,8 +197,8 @@ public class TrendTests
     public static TheoryData<TrendPoint[], Limits?, string> NothingForetold => new()
     {
         { [], Limits.Of(0, 1), "no readings" },
-        { [new(0, 1)], Limits.Of(0, 1), "Not enough data" },
-        { [new(0, 1), new(1, 2)], Limits.Of(0, 1), "Not enough data" },
+        { [new(0, 1)], Limits.Of(0, 1), "Not enough data: a forecast needs at least 4 readings, and there is 1." },
+        { [new(0, 1), new(1, 2)], Limits.Of(0, 1), "and there are 2." },
         { [new(0, 1), new(1, 2), new(2, 3.1)], Limits.Of(0, 1), "there are 3" },
         { [new(5, 1), new(5, 2), new(5, 3), new(5, 4)], Limits.Of(0, 1), "same time" },
         { [new(0, 1), new(1, 1), new(2, 1), new(3, 1)], Limits.Of(0, 2), "No clear slope" },

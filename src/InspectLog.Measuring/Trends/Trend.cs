@@ -39,7 +39,7 @@ public sealed record Trend(TrendLine? Line, double? MeetsLimitAt, double? LineMe
 
         var line = points.Count < 3 ? null : TrendLine.Through(points);
         return line is null || line.Count < FewestForForecast
-            ? None(line, $"Not enough data: a forecast needs at least {FewestForForecast} readings, and there are {points.Count}.")
+            ? None(line, $"Not enough data: a forecast needs at least {FewestForForecast} readings, and there {(points.Count == 1 ? "is" : "are")} {points.Count}.")
             : Forecast(line, limits);
     }
 
