@@ -24,11 +24,7 @@ public sealed record ReportLine(string Places, PlaceOutcome Outcome, string Text
 
     private static string TextOf(Check check, PlaceView place)
     {
-        var said = place.Observations.Select(one => RecordWords.Seen(one.Body))
-            .Concat(place.Actions.Select(one => one.Body.Action))
-            .Distinct()
-            .ToList();
-        var rest = said.Count == 0 ? "" : $"{Capital(string.Join(", ", said))}.";
+        var rest = PlaceHistory.Of(place);
         return place.Reading is { } reading ? $"{RecordWords.Sentence(reading.Body, check)} {rest}".TrimEnd() : rest;
     }
 

@@ -27,13 +27,15 @@ public static class ObservationJudge
         return [.. places.Select(place => new PlaceJudgement(place, JudgePlace(check, place, statements)))];
     }
 
-    private static Judgement JudgePlace(Check check, int? place, IEnumerable<Statement> statements)
+    /// <summary>Which observations of one place still stand: their positions among its statements, in order.</summary>
+    /// <param name="statements">What was recorded on the place and on the part as a whole, oldest first.</param>
+    public static IReadOnlyList<int> Standing(IReadOnlyList<Statement> statements)
     {
-        var standing = new Dictionary<string, Judgement>(StringComparer.Ordinal);
+        var standing = new Dictionary<string, int>(StringComparer.Ordinal);
         var doneSinceLook = false;
-        foreach (var statement in statements.Where(one => one.Cylinder is null || one.Cylinder == place))
+        for (var at = 0; at < statements.Count; at++)
         {
-            if (statement is Observed seen)
+            if (statements[at] is Observed seen)
             {
                 if (doneSinceLook)
                 {
@@ -41,15 +43,21 @@ public static class ObservationJudge
                 }
 
                 doneSinceLook = false;
-                standing[seen.Condition] = Meaning(check, seen);
+                standing[seen.Condition] = at;
             }
-            else if (statement is Done { Action: not PartActions.Disconnected })
+            else if (statements[at] is Done { Action: not PartActions.Disconnected })
             {
                 doneSinceLook = true;
             }
         }
 
-        return standing.Values.DefaultIfEmpty(Judgement.Unsaid).Max();
+        return [.. standing.Values.Order()];
+    }
+
+    private static Judgement JudgePlace(Check check, int? place, IEnumerable<Statement> statements)
+    {
+        var said = statements.Where(one => one.Cylinder is null || one.Cylinder == place).ToList();
+        return Standing(said).Select(at => Meaning(check, (Observed)said[at])).DefaultIfEmpty(Judgement.Unsaid).Max();
     }
 
     private static Judgement Meaning(Check check, Observed seen)

@@ -43,6 +43,6 @@ public sealed class ReportLineTests
     [Fact]
     public void What_was_done_stands_behind_what_was_seen()
     {
-        Assert.Equal("Burnt, replaced.", Assert.Single(Lines(Place(2, "burnt", PlaceOutcome.Bad, "replaced"))).Text);
+        Assert.Equal("Burnt, then replaced.", Assert.Single(Lines(Place(2, "burnt", PlaceOutcome.Bad, "replaced"))).Text);
     }
 }

@@ -53,6 +53,17 @@ public class ObservationJudgeTests
         Assert.Equal(Judgement.Attention, Once("rotor-top", new Observed(null, "corroded"), new Done(null, "cleaned")));
 
     [Fact]
+    public void What_stands_is_known_by_its_position()
+    {
+        Observed[] seen = [new(null, "cracked"), new(null, "worn"), new(null, "cracked", Negated: true)];
+
+        Assert.Equal([1, 2], ObservationJudge.Standing(seen));
+        Assert.Equal([1, 2], ObservationJudge.Standing([.. seen, new Done(null, "replaced")]));
+        Assert.Equal([4], ObservationJudge.Standing([.. seen, new Done(null, "replaced"), new Observed(null, "good")]));
+        Assert.Empty(ObservationJudge.Standing([new Done(null, "replaced")]));
+    }
+
+    [Fact]
     public void Taking_a_part_off_undoes_nothing() =>
         Assert.Equal(
             Judgement.Bad,

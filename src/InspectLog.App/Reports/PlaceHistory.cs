@@ -1,0 +1,62 @@
+using InspectLog.App.Bench;
+using InspectLog.Checks.Judging;
+
+namespace InspectLog.App.Reports;
+
+/// <summary>What was seen and done at a place of a check, in words: what holds first, what it took the place of behind it.
+/// Pure.</summary>
+public static class PlaceHistory
+{
+    private sealed record Said(long Sequence, Statement Statement, string Words);
+
+    /// <summary>"Present, not weak. Before that: weak." or "Good. Before that: burnt, then replaced." Empty where nothing was
+    /// seen or done. Nothing that was noted is missing, but for words said again with nothing else in between.</summary>
+    public static string Of(PlaceView place)
+    {
+        var said = WithoutEchoes(InOrder(place));
+        var holding = ObservationJudge.Standing([.. said.Select(one => one.Statement)]);
+        var lastSeen = said.FindLastIndex(one => one.Statement is Observed);
+        var now = said.Where((_, at) => holding.Contains(at) || at > lastSeen).ToList();
+        var before = said.Where((_, at) => !holding.Contains(at) && at < lastSeen).ToList();
+        return before.Count == 0 ? Sentence(PlainFirst(now)) : $"{Sentence(PlainFirst(now))} Before that: {Joined(before)}.";
+    }
+
+    private static List<Said> InOrder(PlaceView place) =>
+    [
+        .. place.Observations.Select(one => new Said(one.Sequence, new Observed(null, one.Body.Condition, one.Body.Negated), RecordWords.Seen(one.Body)))
+            .Concat(place.Actions.Select(one => new Said(one.Sequence, new Done(null, one.Body.Action), one.Body.Action)))
+            .OrderBy(one => one.Sequence),
+    ];
+
+    // "Good" noted twice is no change; noted again after something was done, it is.
+    private static List<Said> WithoutEchoes(List<Said> said)
+    {
+        var kept = new List<Said>();
+        foreach (var one in said)
+        {
+            var last = one.Statement is Observed seen
+                ? kept.FindLast(other => other.Statement is Done || ((Observed)other.Statement).Condition == seen.Condition)
+                : kept.LastOrDefault();
+            if (last?.Statement != one.Statement)
+            {
+                kept.Add(one);
+            }
+        }
+
+        return kept;
+    }
+
+    // What is there before what is not: "present, not weak".
+    private static List<Said> PlainFirst(List<Said> now) =>
+        [.. now.OrderBy(one => one.Statement switch { Observed { Negated: false } => 0, Observed => 1, _ => 2 })];
+
+    private static string Sentence(List<Said> said)
+    {
+        var words = Joined(said);
+        return words.Length == 0 ? "" : $"{char.ToUpperInvariant(words[0])}{words[1..]}.";
+    }
+
+    // "Burnt, cracked, then replaced": what was done parts what was seen before it from what was seen after.
+    private static string Joined(List<Said> said) => string.Concat(said.Select((one, at) =>
+        at == 0 ? one.Words : one.Statement is Observed && said[at - 1].Statement is Observed ? $", {one.Words}" : $", then {one.Words}"));
+}
