@@ -55,6 +55,9 @@ public static class Links
     public static string WearPart(string vehicleId, long part) =>
         string.Create(CultureInfo.InvariantCulture, $"/vehicles/{vehicleId}/parts/{part}");
 
+    /// <summary>The form that adds a word, with the phrase where it was typed already.</summary>
+    public static string AddWord(string phrase = "") => phrase.Length == 0 ? $"{Words}#add" : $"{Words}?phrase={Uri.EscapeDataString(phrase)}#add";
+
     public static string RemoveWord(long number) => string.Create(CultureInfo.InvariantCulture, $"{Words}/{number}/remove");
 
     public static string Sheet(string id) => $"/sheets/{id}";

@@ -1,6 +1,7 @@
 using InspectLog.App.Forms;
 using InspectLog.App.Ui;
 using InspectLog.App.Vehicles;
+using InspectLog.Checks;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 
@@ -11,17 +12,33 @@ public static class WordEndpoints
 {
     public static void MapWords(this IEndpointRouteBuilder app)
     {
-        app.MapGet(Links.Words, (Garage garage) => Show(garage, null)).WithName("words");
+        app.MapGet(Links.Words, Ask).WithName("words");
         app.MapPost(Links.Words, Add).WithName("add-word");
         app.MapPost(Links.Words + "/{number:long}/remove", Remove).WithName("remove-word");
     }
+
+    /// <summary>The words, and the form for one more: first the phrase and its check, then what it means there.</summary>
+    private static IResult Ask(Garage garage, string? phrase, string? check)
+    {
+        var typed = phrase?.Trim() ?? "";
+        if (check is null)
+        {
+            return Show(garage, typed, null, null);
+        }
+
+        return WordForm.Find(check) is { } chosen
+            ? Show(garage, typed, chosen, null)
+            : Show(garage, typed, null, new("word", Fields(("phrase", typed)), Fields(("check", WordForm.NoCheck))));
+    }
+
+    private static Dictionary<string, string> Fields((string Name, string Text) field) => new() { [field.Name] = field.Text };
 
     private static async Task<IResult> Add(HttpContext context, Garage garage)
     {
         var form = await PostedForm.ReadAsync(context.Request);
         if (WordForm.Read(form, garage.Workshop) is not { } word)
         {
-            return Show(garage, form.Refused("word"));
+            return Show(garage, form.Text("phrase"), WordForm.Find(form.Text("check")), form.Refused("word"));
         }
 
         garage.AppendToWorkshop(Technician.Of(context), word);
@@ -39,7 +56,8 @@ public static class WordEndpoints
         return Results.Redirect(Links.Words);
     }
 
-    private static IResult Show(Garage garage, RefusedForm? refused) => Page.Of<WordsPage, WordsView>(
-        new WordsView(garage.Workshop.Words, refused, garage.Problems),
+    private static IResult Show(
+        Garage garage, string phrase, (CheckSheet, Check)? chosen, RefusedForm? refused) => Page.Of<WordsPage, WordsView>(
+        new WordsView(garage.Workshop.Words, phrase, chosen, refused, garage.Problems),
         refused is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
 }

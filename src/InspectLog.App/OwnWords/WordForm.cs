@@ -13,12 +13,9 @@ public static class WordForm
     /// <summary>The word, or null with the errors noted on the form.</summary>
     public static OwnWordAdded? Read(PostedForm form, WorkshopState workshop)
     {
-        var chosen = form.Text("check");
-        var found = BuiltInSheets.All.SelectMany(sheet => sheet.Checks.Select(check => (Sheet: sheet, Check: check)))
-            .FirstOrDefault(one => Value(one.Sheet, one.Check) == chosen);
-        if (found.Check is not { } check)
+        if (Find(form.Text("check")) is not var (sheet, check))
         {
-            form.Refuse("check", "Choose the check it belongs to.");
+            form.Refuse("check", NoCheck);
             return null;
         }
 
@@ -30,7 +27,7 @@ public static class WordForm
                 : $"{check.Title} knows {string.Join(", ", check.Conditions.Select(known => known.Id))}. Choose one of these, or “{AnotherName}”.");
         }
 
-        return Read(form, workshop, found.Sheet, check.Id, condition.Length == 0 ? null : condition);
+        return Read(form, workshop, sheet, check.Id, condition.Length == 0 ? null : condition);
     }
 
     /// <summary>The word with a meaning that is known already, or null with the errors noted on the form.</summary>
@@ -45,6 +42,16 @@ public static class WordForm
 
         return form.IsValid ? word : null;
     }
+
+    /// <summary>The check a form names, as <see cref="Value"/> writes it; null where there is none.</summary>
+    public static (CheckSheet Sheet, Check Check)? Find(string value) =>
+        (from sheet in BuiltInSheets.All
+         from check in sheet.Checks
+         where Value(sheet, check) == value
+         select ((CheckSheet, Check)?)(sheet, check)).FirstOrDefault();
+
+    /// <summary>What is said of a form that names no check.</summary>
+    public const string NoCheck = "Choose the check it belongs to.";
 
     /// <summary>What the list of conditions says for a word that names the check itself.</summary>
     public const string AnotherName = "Another name of the check";
