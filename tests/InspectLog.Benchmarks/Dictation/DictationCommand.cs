@@ -43,7 +43,8 @@ internal static class DictationCommand
             return 0;
         }
 
-        await SpokenScore.RunAsync(Console.Out, reader, arguments.Contains("--baseline"), misses);
+        int? noise = arguments.Contains("--noise") ? CountOption.Read(arguments, "--noise", otherwise: 0) : null;
+        await SpokenScore.RunAsync(Console.Out, reader, noise, arguments.Contains("--baseline"), misses);
         return 0;
     }
 

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using InspectLog.Benchmarks.Dictation.Voices;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Understanding;
 using InspectLog.Dictation.Understanding.Vocabulary;
@@ -10,7 +11,13 @@ internal static class SpokenScore
 {
     private const string Folder = "spoken";
 
-    public static async Task RunAsync(TextWriter output, FindingReader reader, bool withBaseline, bool misses)
+    /// <summary>Scores.</summary>
+    /// <param name="output">Where the figures go.</param>
+    /// <param name="reader">Reads what was heard.</param>
+    /// <param name="noise">Decibels of the voice over a garage's noise; null for the recordings as they are.</param>
+    /// <param name="withBaseline">Whether bare Whisper.net hears them too.</param>
+    /// <param name="misses">Whether to list what was missed.</param>
+    public static async Task RunAsync(TextWriter output, FindingReader reader, int? noise, bool withBaseline, bool misses)
     {
         var models = SpeechModels.Shipped();
         await using var speech = new WhisperSpeech(models);
@@ -20,9 +27,10 @@ internal static class SpokenScore
         var utterances = Utterance.Load(Corpus.File(Path.Combine(Folder, "sentences.jsonl")));
 
         await WarmUpAsync(speech, bare, utterances[0]);
-        foreach (var utterance in utterances)
+        foreach (var (seed, utterance) in utterances.Index())
         {
-            var audio = await RecordingOf(utterance);
+            var recording = await RecordingOf(utterance);
+            var audio = noise is { } ratio ? GarageNoise.Behind(recording, ratio, seed) : recording;
 
             // One after the other on the same clip, so that other work on the machine weighs on both alike.
             var heard = await ours.TimeAsync(utterance.Text, () => speech.TranscribeAsync(audio, ExamplesFor(reader, utterance), null, default), one => one.Text);
@@ -34,7 +42,7 @@ internal static class SpokenScore
             score.Add(utterance, heard.Text, reader.Read(heard, utterance.OpenCheck));
         }
 
-        score.Print(output, "spoken recordings", misses);
+        score.Print(output, noise is null ? "spoken recordings" : $"spoken recordings in noise at {noise} dB", misses);
         output.WriteLine($"  heard: {ours}; heard again: {speech.Again.HeardAgain}, with the whole window: {speech.Again.WithWholeWindow}");
         if (bare is not null)
         {
