@@ -17,6 +17,7 @@ public sealed class FindingReader
     private readonly OwnNames _ownNames;
     private readonly Topics _topics;
     private readonly Lazy<SoundLexicon> _sounds;
+    private readonly LikeSounding _alike;
 
     /// <summary>A reader for one sheet. It can be shared between threads.</summary>
     /// <param name="sheet">The sheet whose checks are spoken of.</param>
@@ -30,6 +31,7 @@ public sealed class FindingReader
         _ownNames = new(sheet, OwnWords);
         _topics = new(sheet);
         _sounds = new(() => new(sheet));
+        _alike = new(sheet, _lexicon);
     }
 
     /// <summary>The sheet it reads for.</summary>
@@ -41,19 +43,23 @@ public sealed class FindingReader
     /// <summary>The findings of a text, in the order spoken.</summary>
     /// <param name="text">What was said or heard.</param>
     /// <param name="openCheck">Id of the check open on the bench, which a text that names none may mean; or null.</param>
-    public IReadOnlyList<Finding> Read(string text, string? openCheck = null)
-    {
-        var open = openCheck is null ? null : Sheet.Find(openCheck);
-        var repair = new SoundRepair(new(_sounds), _lexicon, tokens => Read(tokens, text, open));
-        return new NotUnderstood(repair.Read(_ownNames.Replace(Hesitations.Drop(Tokenizer.Cut(text))))).Mark();
-    }
+    public IReadOnlyList<Finding> Read(string text, string? openCheck = null) => Read(_alike.Take(Cut(text)), text, openCheck);
 
     /// <summary>The findings of what was heard. Beyond those of its text, a word the speech model was unsure of is
-    /// marked.</summary>
+    /// marked, and an order is taken for what was done where one lost sound is the difference.</summary>
     /// <param name="transcript">What was heard.</param>
     /// <param name="openCheck">Id of the check open on the bench; or null.</param>
     public IReadOnlyList<Finding> Read(Transcript transcript, string? openCheck = null) =>
-        UnclearWords.Mark(Read(transcript.Text, openCheck), transcript.Words);
+        UnclearWords.Mark(Read(_alike.TakeHeard(Cut(transcript.Text)), transcript.Text, openCheck), transcript.Words);
+
+    private IReadOnlyList<Token> Cut(string text) => _ownNames.Replace(Hesitations.Drop(Tokenizer.Cut(text)));
+
+    private IReadOnlyList<Finding> Read(TakenText taken, string text, string? openCheck)
+    {
+        var open = openCheck is null ? null : Sheet.Find(openCheck);
+        var repair = new SoundRepair(new(_sounds), _lexicon, tokens => Read(tokens, text, open));
+        return new NotUnderstood(repair.Read(taken.Tokens), taken.HeardAs).Mark();
+    }
 
     private TextReading Read(IReadOnlyList<Token> tokens, string text, Check? open)
     {

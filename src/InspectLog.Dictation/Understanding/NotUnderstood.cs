@@ -7,7 +7,7 @@ namespace InspectLog.Dictation.Understanding;
 
 /// <summary>Marks findings beside words that were not understood, for such a word may be one that was misheard: "week
 /// spark" is no plain spark, and in "weak on run and two" a cylinder is missing.</summary>
-internal sealed class NotUnderstood(RepairedText text)
+internal sealed class NotUnderstood(RepairedText text, IReadOnlyDictionary<int, string> heardAs)
 {
     private const string Unknown = "was not understood";
     private const string NoNumber = "stands where a number belongs";
@@ -47,7 +47,11 @@ internal sealed class NotUnderstood(RepairedText text)
         var within = Within(first, next);
         for (var at = first; at < next; at++)
         {
-            if (IsGap(at) || IsLonePoint(at) && at + 1 < next && IsGap(at + 1))
+            if (heardAs.TryGetValue(_tokens[at].Start, out var heard))
+            {
+                _doubts.Add(within, at, $"was heard as '{heard}'");
+            }
+            else if (IsGap(at) || IsLonePoint(at) && at + 1 < next && IsGap(at + 1))
             {
                 _doubts.Add(within, at, NoNumber);
             }

@@ -71,4 +71,23 @@ public sealed class RowsTests
 
     // Two equal conditions side by side tell a row from a list said of all.
     private static bool HasNeighbours(int[] row) => row.Zip(row.Skip(1)).Any(pair => pair.First == pair.Second);
+
+    [Theory]
+    [InlineData("Spark: 1 fine, 2 nothing, 3 fine.")]
+    [InlineData("Spark, 1 fine, 2 nothing, 3 fine.")]
+    [InlineData("Spark on 1 fine, 2 nothing, 3 fine.")]
+    [InlineData("Spark test. 1 fine, 2 nothing, 3 fine.")]
+    public void Nothing_between_two_commas_is_said_of_the_cylinder_before_it(string text)
+    {
+        Assert.Equal("spark @1 present; spark @2 no present; spark @3 present", Read.Line(text));
+        Assert.All(Read.Reader.Read(text), finding => Assert.Null(finding.Doubt));
+    }
+
+    [Theory]
+    [InlineData("Lead resistance, 1 through 6: 5, 5, 6, 6, 7, 8 k.")]
+    [InlineData("Lead resistance: 1 through 6, 5, 5, 6, 6, 7, 8 k.")]
+    public void Figures_after_a_range_that_name_its_cylinders_again_are_values(string text) =>
+        Assert.Equal(
+            "lead-resistance @1 5000; lead-resistance @2 5000; lead-resistance @3 6000; lead-resistance @4 6000; lead-resistance @5 7000; lead-resistance @6 8000",
+            Read.Line(text));
 }

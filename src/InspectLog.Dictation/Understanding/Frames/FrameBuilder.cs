@@ -104,8 +104,18 @@ internal sealed class FrameBuilder
 
     // "Spark" names the check in "number four spark is weak", and is what was found in "spark on two".
     private bool OnlyNames(Item item) =>
-        item.Subject && !_draft.Negated && _draft.Ahead() is { Role: Role.Verb or Role.Was }
-        && _draft.RestOfClause().Any(later => later.Condition && !later.Subject);
+        item.Subject && !_draft.Negated && (_draft.Before is not { Number: true } && IsHeading() || _draft.Ahead() is { Role: Role.Verb or Role.Was }
+        && _draft.RestOfClause().Any(later => later.Condition && !later.Subject));
+
+    // "Spark: one fine, two nothing", "spark test, one fine", "spark on one fine"; but not "spark on one, two weak".
+    private bool IsHeading()
+    {
+        var rest = _draft.Items.Skip(_draft.At + 1).SkipWhile(item => _tokens[item.First].Text is "test" or "check").ToList();
+        var upTo = rest.FindIndex(item => !item.Number && item.Role is not (Role.Comma or Role.Preposition or Role.PlaceMark or Role.And or Role.Filler));
+        return upTo > 0 && rest[upTo - 1].Number && (rest[upTo] is { Condition: true, Subject: false } || rest[upTo].Role is Role.Nothing or Role.Bad)
+            && !(rest[0].Role == Role.Preposition && Enumerable.Range(rest[0].First, rest[upTo].First - rest[0].First) is var list
+                && list.Any(at => _tokens[at].IsMark(',')) && !list.Any(at => _tokens[at].IsWord("and")));
+    }
 
     private void TakeSmallWord(Item item)
     {

@@ -83,8 +83,13 @@ internal sealed class RunReader(
         var listing = frame.Says && frame.Predicates.TrueForAll(predicate => predicate is ValueSaid)
             && frame.Places.Sum(place => place.Cylinders.Count) > frame.Predicates.Count;
         var marked = draft.PlaceMarked && !(draft.Between && frame.Set == PlaceSet.All);
-        return new(marked || on || draft.Excepting || corrected, known && !corrected, sheet.Cylinders, draft.Between, listing, ValueDue: false);
+        return new(marked || on || draft.Excepting || corrected || IsInSeries(known), known && !corrected, sheet.Cylinders, draft.Between, listing, ValueDue: false);
     }
+
+    // "One fine, two nothing, three weak": each number between a comma and what is said of it is the next cylinder.
+    private bool IsInSeries(bool placed) =>
+        (placed || draft.Frame is { Placed: true, Says: true }) && draft.Before is { Role: Role.Comma }
+        && draft.Ahead() is { Condition: true } or { Role: Role.Nothing or Role.Good or Role.Bad };
 
     // Where a second check explains the numbers about as well, a person has to choose.
     private IReadOnlyList<NumberRole> Doubted(List<Reading> readings, Check? dropped)

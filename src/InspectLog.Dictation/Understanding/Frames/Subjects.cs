@@ -72,7 +72,7 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
     private bool IsCompound(Item item) =>
         draft.At + 1 < draft.Items.Count && draft.Items[draft.At + 1] is { Role: Role.Unknown, Number: false, Subject: false } next
         && next.Actions.Count == 0 && !next.Condition && next.Ordinal is null
-        && tokens[next.First].Text is var text && !text.EndsWith('s') && !text.EndsWith("ed", StringComparison.Ordinal)
+        && tokens[next.First].Text is var text && text is not ("test" or "check") && !text.EndsWith('s') && !text.EndsWith("ed", StringComparison.Ordinal)
         && !text.EndsWith("ing", StringComparison.Ordinal) && tokens[item.Next - 1] is { Plural: false } noun
         && lexicon.IsPlaceNoun(noun.Stem) && !draft.Frame.Placed;
 

@@ -85,9 +85,16 @@ internal sealed class ItemReader
             return new(at, at + match!.Value.Length, Role.Filler);
         }
 
-        return _numbers.At(at, _next, match?.Length ?? 0) ?? _actions.At(at, _next, Last) ?? _numbers.Ordinal(at, _next)
+        return NewOne(at) ?? _numbers.At(at, _next, match?.Length ?? 0) ?? _actions.At(at, _next, Last) ?? _numbers.Ordinal(at, _next)
             ?? No(at) ?? (match is { } found ? Phrase(at, found.Length, found.Meanings) : SubjectWord(at));
     }
+
+    // "New one is six k" speaks of the part that was just named.
+    private Item? NewOne(int at) =>
+        _tokens[at].Text is "new" or "old" or "other" && at + 2 < _next && _tokens[at + 1].Text is "one" or "ones"
+            && _phrases.Means(at + 2, term => term.Role is Role.Verb or Role.Was)
+            ? new(at, at + 2, Role.Pronoun)
+            : null;
 
     // "Okay, plug three is worn": the word opens the talk and judges nothing.
     private bool OpensTalk(int at, int length) =>

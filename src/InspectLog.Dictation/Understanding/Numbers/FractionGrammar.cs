@@ -22,9 +22,19 @@ internal sealed class FractionGrammar(IReadOnlyList<Token> tokens)
             return [];
         }
 
-        return At(at, afterAnd: true).Concat(_digits.At(at).Where(part => part.Value < 1 && !part.Whole && IsSlash(at)))
+        return At(at, afterAnd: true).Concat(PointForSlash(at)).Concat(_digits.At(at).Where(part => part.Value < 1 && !part.Whole && IsSlash(at)))
             .Where(part => part.Value < 1)
-            .Select(part => part with { Value = whole.Value + part.Value, Cost = whole.Cost });
+            .Select(part => part with { Value = whole.Value + part.Value, Cost = whole.Cost, Doubt = part.Doubt ?? whole.Doubt });
+    }
+
+    // "Nine and 3.4 k" was nine and three quarters.
+    private IEnumerable<NumberReading> PointForSlash(int at)
+    {
+        if (at + 1 < tokens.Count && tokens[at - 1].IsWord("and") && tokens[at] is { Kind: TokenKind.Digits, Lead: '\0', Text.Length: 1 } over
+            && tokens[at + 1] is { Kind: TokenKind.Digits, Lead: '.', Glued: true, Text: "2" or "4" } under && over.Text[0] < under.Text[0])
+        {
+            yield return new(at + 2, (over.Text[0] - '0') / (decimal)(under.Text[0] - '0'), 0, false, $"{over.Text}.{under.Text} may be {over.Text}/{under.Text}");
+        }
     }
 
     private bool IsSlash(int at) => at + 1 < tokens.Count && tokens[at + 1].Lead == '/';
@@ -69,9 +79,12 @@ internal sealed class FractionGrammar(IReadOnlyList<Token> tokens)
         }
     }
 
+    // "A quarter of the millimetre", but not "half of the plugs".
+    private bool IsUnit(int at) => at < tokens.Count && tokens[at].Stem is "millimeter" or "mm" or "inch" or "ohm" or "volt" or "thou" or "degree";
+
     private int AfterOfA(int at)
     {
         var next = at < tokens.Count && tokens[at].IsWord("of") ? at + 1 : at;
-        return next < tokens.Count && tokens[next].Stem is "a" or "an" ? next + 1 : at;
+        return next < tokens.Count && (tokens[next].Stem is "a" or "an" || next > at && tokens[next].IsWord("the") && IsUnit(next + 1)) ? next + 1 : at;
     }
 }

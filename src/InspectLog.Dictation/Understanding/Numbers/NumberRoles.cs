@@ -10,6 +10,9 @@ internal sealed class NumberRoles
     // Cost of ending with a cylinder where a value has to come: "plug gap on plug six, 1".
     private const double NoValue = 2;
 
+    // Cost of naming a cylinder again in one list of them: "one to six, five, five, six" goes on with values.
+    private const double NamedTwice = 3;
+
     private readonly RunSpan _span;
     private readonly RunSteps _steps;
     private readonly Check _check;
@@ -109,7 +112,7 @@ internal sealed class NumberRoles
     {
         PlaceNumbers when at == _span.First && _context.PlaceNounBefore => 0,
         PlaceNumbers when _context.Listing => 4,
-        PlaceNumbers => path.Before switch
+        PlaceNumbers place => (IsNamed(path, place) ? NamedTwice : 0) + path.Before switch
         {
             Before.PlaceAndSeparator => 0.1,
             Before.Place => 0.5,
@@ -122,4 +125,25 @@ internal sealed class NumberRoles
             + (_check.PerCylinder && !path.PlaceKnown ? 1 : 0),
         _ => 0,
     };
+
+    // Whether a place was named before: in the same list, or as one of several that take values one after the other.
+    private bool IsNamed(Path path, PlaceNumbers place)
+    {
+        var listed = 0;
+        var valued = false;
+        for (var named = _check.Measurand is null ? null : path; named is not null; named = named.Previous)
+        {
+            valued |= named.Role is ValueNumber;
+            if (named.Role is PlaceNumbers before)
+            {
+                listed += before.Cylinders.Count;
+                if (before.Cylinders.Intersect(place.Cylinders).Any() && (!valued || listed > 1))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
 }

@@ -18,6 +18,9 @@ internal sealed record Hypothesis(IReadOnlyList<Replacement> Replacements)
     /// <summary>Whether a token is replaced.</summary>
     public bool Covers(int at) => Replacements.Any(one => one.First <= at && at < one.Next);
 
+    // What was heard right of a phrase keeps its plural: "cat contacts" are cap contacts.
+    private static string Number(Token phrase, Token heard) => phrase.Stem == heard.Stem ? heard.Text : phrase.Text;
+
     /// <summary>The tokens with the phrases in place, each standing in the text where the words heard stood.</summary>
     public IReadOnlyList<Token> Apply(IReadOnlyList<Token> tokens)
     {
@@ -27,7 +30,7 @@ internal sealed record Hypothesis(IReadOnlyList<Replacement> Replacements)
         {
             replaced.AddRange(tokens.Skip(at).Take(one.First - at));
             var (start, end) = (tokens[one.First].Start, tokens[one.Next - 1].End);
-            replaced.AddRange(one.Match.Phrase.Tokens.Select(token => token with { Start = start, End = end, Glued = false }));
+            replaced.AddRange(one.Match.Phrase.Tokens.Select(token => token with { Text = Number(token, tokens[one.Next - 1]), Start = start, End = end, Glued = false }));
             at = one.Next;
         }
 

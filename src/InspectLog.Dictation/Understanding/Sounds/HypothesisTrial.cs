@@ -63,7 +63,7 @@ internal sealed class HypothesisTrial(SoundLookup sounds, Lexicon lexicon, Func<
         var reading = ReadAgain(replaced);
         var known = clause.Reading.Findings.Select(FindingContent.Of).ToHashSet();
         var gained = reading.Findings.Where(finding => !known.Contains(FindingContent.Of(finding))).ToList();
-        return gained.Count > 0 && gained.TrueForAll(finding => finding.Doubt is null)
+        return gained.Count > 0 && gained.TrueForAll(finding => finding.Doubt is null || Doubts.IsTakenAsAll(finding.Doubt))
             && Keeps(clause, reading) && IsWhole(clause, reading, replaced)
             && (clause.IsPlain || IsAnchored(clause, hypothesis, gained))
             ? new(hypothesis, replaced, reading, [.. gained.Select(FindingContent.Of)])

@@ -35,6 +35,7 @@ internal sealed class Lexicon
     private readonly PhraseTable<Term> _own = new();
     private readonly HashSet<string> _subjectWords = new(StringComparer.Ordinal);
     private readonly HashSet<string> _singleParts = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _ofCylinders = new(StringComparer.Ordinal);
     private readonly HashSet<string> _placeNouns = new(StringComparer.Ordinal) { "cylinder", "number" };
 
     /// <summary>The phrases of a sheet and of everyday speech, with what own words mean of its conditions.</summary>
@@ -91,6 +92,9 @@ internal sealed class Lexicon
     /// <summary>Whether the word occurs in the name of a check or part.</summary>
     public bool IsSubjectWord(string stem) => _subjectWords.Contains(stem);
 
+    /// <summary>Whether the word occurs in the name of a check done for each cylinder.</summary>
+    public bool IsOfCylinders(string stem) => _ofCylinders.Contains(stem);
+
     /// <summary>Whether a number right after the word names a cylinder.</summary>
     public bool IsPlaceNoun(string stem) => _placeNouns.Contains(stem);
 
@@ -126,6 +130,7 @@ internal sealed class Lexicon
         {
             _phrases.Add(phrase, new Term { Subject = true });
             _subjectWords.UnionWith(Content(phrase));
+            _ofCylinders.UnionWith(check.PerCylinder ? Content(phrase) : []);
         }
 
         if (check.Actions.Contains(PartActions.Replaced) && check.Measurand is not { Gauge: true })

@@ -33,6 +33,12 @@ internal sealed class Tokenizer
         {
             Letters();
         }
+        else if (IsApostrophe(c) && char.IsAsciiDigit(Peek(-1)) && Peek(1) is 's' && !char.IsLetterOrDigit(Peek(2)))
+        {
+            // "Number 2's wet."
+            Add(TokenKind.Word, "'s", _at, _at + 2);
+            _at += 2;
+        }
         else if (SignWords.Fraction(c) is { } fraction)
         {
             Add(TokenKind.Digits, fraction[..1], _at, _at + 1);

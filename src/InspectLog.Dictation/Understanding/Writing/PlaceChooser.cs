@@ -50,7 +50,7 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
         }
 
         return frame.Plural && check.Spoken.MainForActions
-            ? new(AllBut(frame.Except), $"no numbers were said: taken as all {sheet.Cylinders}")
+            ? new(AllBut(frame.Except), Doubts.TakenAsAll(sheet.Cylinders))
             : new([null], SingularDoubt(frame, check));
     }
 
