@@ -52,7 +52,7 @@ public sealed class FindingReader
     public IReadOnlyList<Finding> Read(Transcript transcript, string? openCheck = null) =>
         UnclearWords.Mark(Read(_alike.TakeHeard(Cut(transcript.Text)), transcript.Text, openCheck), transcript.Words);
 
-    private IReadOnlyList<Token> Cut(string text) => _ownNames.Replace(Hesitations.Drop(Tokenizer.Cut(text)));
+    private IReadOnlyList<Token> Cut(string text) => _ownNames.Replace(FalseStarts.Drop(Hesitations.Drop(Tokenizer.Cut(text))));
 
     private IReadOnlyList<Finding> Read(TakenText taken, string text, string? openCheck)
     {
@@ -66,6 +66,7 @@ public sealed class FindingReader
         var numbers = new NumberLookup(tokens);
         var items = new ItemReader(new PhraseLookup(_lexicon, tokens), numbers);
         var frames = new FrameBuilder(Sheet, _lexicon, _topics, numbers, open);
+        var clauses = new Clauses(numbers, _lexicon);
         var words = new WordReading[tokens.Count];
         foreach (var (first, next) in Sentences(tokens))
         {
@@ -75,7 +76,10 @@ public sealed class FindingReader
                 Array.Fill(words, item.Word, item.First, item.Next - item.First);
             }
 
-            frames.Add(sentence);
+            foreach (var clause in clauses.Of(sentence))
+            {
+                frames.Add(clause);
+            }
         }
 
         return new(new FindingWriter(Sheet, _lexicon, _topics, tokens, text, open).Write(frames.Frames), words);

@@ -24,6 +24,11 @@ internal sealed class Conditions(Draft draft, FrameBreaks breaks, IReadOnlyList<
             return;
         }
 
+        if (EndsTalk(item))
+        {
+            return;
+        }
+
         breaks.Predicate();
         draft.Replace<ConditionSaid>();
         draft.Frame.Predicates.Add(
@@ -40,6 +45,10 @@ internal sealed class Conditions(Draft draft, FrameBreaks breaks, IReadOnlyList<
         draft.AfterPredicate();
         draft.Preposition = tokens[item.Next - 1].Stem is "off" or "on" or "from" or "against";
     }
+
+    // "Lead two is burnt, okay.": the word ends the talk and judges nothing.
+    private bool EndsTalk(Item item) => item.Role == Role.Good && draft is { Comma: true, Before.Role: Role.Comma }
+        && (draft.Frame.Says || draft.Frame.Echo != Echo.None || draft.Items.Take(draft.At).Any(earlier => earlier.Blocked)) && draft.Ahead() is null && tokens[item.First].Stem is "okay" or "ok" or "right" or "allright" or "all";
 
     /// <summary>"Spark is missing on three": what was named is absent.</summary>
     public void Absent()

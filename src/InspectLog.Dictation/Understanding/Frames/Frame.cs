@@ -27,6 +27,12 @@ internal sealed class Frame
     /// <summary>Whether the cylinders left out are spoken of by a frame of their own.</summary>
     public bool ExceptTaken { get; set; }
 
+    /// <summary>Whether its numbers are values in a row, one for each cylinder.</summary>
+    public bool Row { get; set; }
+
+    /// <summary>The frame whose "all" leaves out the cylinders of this one.</summary>
+    public Frame? ExceptOf { get; set; }
+
     /// <summary>Whether the place was called a cylinder, so that it holds for every part: "cylinder three: plug wet,
     /// lead chafed".</summary>
     public bool PlaceIsCylinder { get; set; }

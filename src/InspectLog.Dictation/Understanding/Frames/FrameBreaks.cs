@@ -13,10 +13,12 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
     {
         // "The customer was right, lead three is burnt."
         var turned = draft.Frame is { Foreign: true, HasSubject: false } && draft.Comma;
-        var fresh = turned || (draft.Frame.Says ? !draft.Repairing && !Attaches(place) : draft.Frame.Foreign && draft.Separated);
+        var fresh = turned || (draft.Frame.Says ? !draft.Repairing && !Attaches(place) : draft.Separated && (draft.Frame.Foreign || EchoEnds()));
         if (fresh)
         {
             draft.Open();
+            draft.Negated &= draft.Items.Take(draft.At).LastOrDefault(item => item.Role is not (Role.Filler or Role.Preposition or Role.PlaceMark))
+                is { Role: Role.Not or Role.DoesNot or Role.Neither };
         }
 
         if (!draft.Frame.Says)
@@ -31,12 +33,16 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
         draft.Frame.PlaceAfter |= place && draft.Frame.Says;
     }
 
+    // "Likewise five, the rest are fine", "same on four, six is weak".
+    private bool EchoEnds() => draft.Frame is { Echo: not Echo.None, Placed: true }
+        && draft.Ahead() is { Role: Role.Verb or Role.Was or Role.DoesNot or Role.Not } or { Condition: true } or { Number: true };
+
     // Whether a subject belongs to what was just said: "no wear on the rotor tip", "cracked insulator", "spark is good
     // on two".
     private bool Attaches(bool place)
     {
         var frame = draft.Frame;
-        if (place && frame is { Counted: > 0, Placed: false })
+        if (place && frame is { Counted: > 0, Placed: false } || place && ListsPlaces(frame))
         {
             return true;
         }
@@ -49,6 +55,10 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
         var counted = !place && frame.Set != PlaceSet.None && draft is { SubjectJustSaid: true, Separated: false };
         return counted || !draft.Comma && (draft.Preposition || place && draft.PlaceMarked || !place && Described()) && !(place && frame.Placed);
     }
+
+    // "Cap tracked, four to six.": cylinders alone, up to the end.
+    private bool ListsPlaces(Frame frame) => draft.Comma && frame is { Mentioned: true, Places.Count: 0, Set: PlaceSet.None or PlaceSet.Both }
+        && draft.Ahead() is null or { Role: Role.Comma or Role.But };
 
     // "Replaced cap, rotor and leads": names alone, up to the end.
     private bool ListGoesOn()

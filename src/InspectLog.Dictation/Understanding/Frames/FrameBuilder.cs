@@ -36,7 +36,7 @@ internal sealed class FrameBuilder
         _actions = new(_draft, breaks, topics, _settings, tokens);
         var values = new Values(_draft, breaks, _settings, _gauges, tokens);
         _figures = new(_draft, _subjects, values, new(sheet, topics, numbers, openCheck, _draft), _around);
-        _ties = new(_draft, _subjects, _gauges, _around);
+        _ties = new(_draft, _subjects, _gauges, _around, tokens);
         _strangers = new(_draft, _subjects, _around);
         _signs = new(_draft, _subjects, values, _conditions, _settings, _gauges, tokens);
     }
@@ -46,6 +46,7 @@ internal sealed class FrameBuilder
     /// <summary>Adds the frames of one sentence.</summary>
     public void Add(IReadOnlyList<Item> items)
     {
+        items = Corrections.InFront(items);
         _gauges.Reset();
         _draft.Begin(items, goesOn: Frames.Count > 0 && OpensWithRepair(items));
         for (; _draft.At < items.Count; _draft.At++)

@@ -15,10 +15,10 @@ internal sealed class Row(CheckSheet sheet, NumberLookup numbers, Draft draft)
         && _tokens[on.First].IsWord("on") && draft.Items[draft.At + 2] is { Number: true } or { Role: Role.PlaceMark };
 
     /// <summary>"Leads one to six: five, five, six, six, seven, eight k": as many numbers as places, none of them a place.</summary>
-    public bool Lists(int score)
+    public bool Lists(int score, bool ofOpen)
     {
         var places = draft.Frame.Places.Sum(place => place.Cylinders.Count);
-        var expected = places > 1 ? places : places == 0 && score >= Topics.SubjectWeight ? sheet.Cylinders : 0;
+        var expected = places > 1 ? places : places == 0 && (score >= Topics.SubjectWeight || ofOpen) ? sheet.Cylinders : 0;
         return expected > 0 && !draft.Frame.Says && !HoldsRange() && Counts() == expected;
     }
 

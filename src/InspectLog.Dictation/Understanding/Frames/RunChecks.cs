@@ -30,6 +30,7 @@ internal sealed class RunChecks(CheckSheet sheet, Topics topics, NumberLookup nu
         if (own.Count == 0 && before.Count > 0 && !before.Any(Measured))
         {
             // "Lead four. Burnt near the boot. Twelve k.": the boot has no value, the lead has.
+            named = before;
             before = earlier.Skip(1).Select(topics.Rank).FirstOrDefault(ranked => ranked.Any(Measured)) ?? before;
         }
 
@@ -40,7 +41,9 @@ internal sealed class RunChecks(CheckSheet sheet, Topics topics, NumberLookup nu
 
         if (before.Count > 0)
         {
-            return Scores(before);
+            // "Secondary nine k. Verdigris on towers three and six.": cylinders of the cap, or values of the coil.
+            var told = named.Count > 0 ? named.Select(one => one.Check) : Told();
+            return [.. told.Except(before.Select(one => one.Check)).Select(check => (check, before[0].Score + Topics.PartWeight)), .. Scores(before)];
         }
 
         if (openCheck is not null)
@@ -52,6 +55,11 @@ internal sealed class RunChecks(CheckSheet sheet, Topics topics, NumberLookup nu
         nameless = byCondition.Count == 0;
         return [.. (nameless ? ByUnit() : byCondition).Select(check => (check, 0))];
     }
+
+    // "Secondary nine k. Two and three are crossed.": the condition that follows tells of cylinders.
+    private IEnumerable<Check> Told() => draft.Ahead() is { Role: Role.Verb or Role.Was or Role.Not } or { Condition: true }
+        ? draft.RestOfClause().SelectMany(item => item.Conditions).Select(term => term.Check).Where(check => check.PerCylinder && check.Measurand is null).Distinct().Take(1)
+        : [];
 
     // Where nothing names a check, a unit that was said may; without one the numbers can only be cylinders.
     private IEnumerable<Check> ByUnit()

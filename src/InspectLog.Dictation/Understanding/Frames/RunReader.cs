@@ -51,7 +51,8 @@ internal sealed class RunReader(
         var dropped = candidates.Count < named.Count ? named.First(one => !candidates.Contains(one)).Check : null;
         var best = candidates.Count == 0 ? 0 : candidates.Max(candidate => candidate.Score);
         var quantity = best >= Topics.SubjectWeight && candidates.Where(candidate => candidate.Score == best).All(candidate => candidate.Check.Measurand is not null);
-        context = context with { Listing = context.Listing || _row.Lists(best), ValueDue = quantity && !draft.Frame.Says && draft.Ahead(item => item.Role is not (Role.Filler or Role.Comma)) is null };
+        draft.Frame.Row |= _row.Lists(best, ofOpen: candidates is [var only] && only.Check == openCheck);
+        context = context with { Listing = context.Listing || draft.Frame.Row, ValueDue = quantity && !draft.Frame.Says && draft.Ahead(item => item.Role is not (Role.Filler or Role.Comma)) is null };
         var readings = candidates.Take(MostCandidates)
             .Select(candidate => (candidate, Read: NumberRoles.Of(numbers, run.First, run.Next, candidate.Check, context)))
             .Select(read => new Reading(
@@ -77,13 +78,14 @@ internal sealed class RunReader(
     {
         var frame = draft.Frame;
         var on = draft.Before is { Role: Role.Preposition } preposition && _tokens[preposition.First].Stem == "on";
-        var corrected = draft.Repairing && frame is { Placed: true, Says: false };
+        var corrected = draft.Repairing && frame.Placed && frame.Predicates.TrueForAll(predicate => predicate is not ValueSaid);
         var known = frame.Placed && !(frame is { Says: true, SubjectBefore: true } && draft.Separated)
             || !frame.HasSubject && draft.Frames.Count > 1 && draft.Frames[^2] is { Placed: true } last && last.Sentence == draft.Sentence;
-        var listing = frame.Says && frame.Predicates.TrueForAll(predicate => predicate is ValueSaid)
+        var listing = frame is { Says: true, Set: PlaceSet.None } && frame.Predicates.TrueForAll(predicate => predicate is ValueSaid)
             && frame.Places.Sum(place => place.Cylinders.Count) > frame.Predicates.Count;
         var marked = draft.PlaceMarked && !(draft.Between && frame.Set == PlaceSet.All);
-        return new(marked || on || draft.Excepting || corrected || IsInSeries(known), known && !corrected, sheet.Cylinders, draft.Between, listing, ValueDue: false);
+        return new(marked || on || draft.Excepting || corrected || IsInSeries(known), known && !corrected, sheet.Cylinders, draft.Between, listing,
+            ValueDue: false, Marked: draft.Before is { Role: Role.PlaceMark });
     }
 
     // "One fine, two nothing, three weak": each number between a comma and what is said of it is the next cylinder.

@@ -41,8 +41,6 @@ internal sealed class Signs(
             case Role.Same:
                 Same(item);
                 break;
-            case Role.Correct when values.Corrected():
-                break;
             case Role.Correct or Role.Retract:
                 settings.End();
                 draft.Repair = new Repair { Retracts = item.Role == Role.Retract };
@@ -89,6 +87,7 @@ internal sealed class Signs(
         if (draft is { Separated: true, Frame.Says: true, Repairing: false })
         {
             draft.Open();
+            draft.Negated = false;
         }
 
         draft.Frame.Singular |= tokens[item.First].IsWord("it");

@@ -28,6 +28,7 @@ internal sealed class Strangers(Draft draft, Subjects subjects, Surroundings aro
         if (draft is { Separated: true, Frame.Says: true, Repairing: false } && !item.Blocked)
         {
             draft.Open();
+            draft.Negated = false;
         }
 
         draft.Frame.Person = true;

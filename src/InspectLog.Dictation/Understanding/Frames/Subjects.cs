@@ -91,6 +91,7 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
         else
         {
             breaks.Subject(place: true);
+            draft.Frame.ExceptOf?.Except.AddRange(place.Cylinders);
             draft.Frame.Places.Add(place);
             draft.Frame.PlaceIsCylinder |= cylinder;
         }
@@ -109,6 +110,13 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
         }
 
         EndOpeningException();
+        if (SaidOfAll(role, item))
+        {
+            draft.Frame.Set = PlaceSet.All;
+            draft.Frame.Cover(item.First, item.Next);
+            return;
+        }
+
         breaks.Subject(place: true);
         draft.Frame.Set = role switch
         {
@@ -122,11 +130,26 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
         draft.AfterSubject();
     }
 
+    // "Leads two to four nine k each", "gaps thirty two all round".
+    private bool SaidOfAll(Role role, Item item) => role == Role.All && draft is { Separated: false, Frame: { Says: true, HasSubject: true } }
+        && tokens[item.First].Stem is "each" or "all" or "throughout" or "across" or "apiece"
+        && draft.Ahead() is null or { Role: Role.Comma or Role.And or Role.But or Role.Except };
+
     public void Except(Item item)
     {
         if (tokens[item.First].Stem == "all")
         {
             Set(Role.All, item);
+        }
+
+        if (draft.Frame.HasSubject && draft.Ahead() is { Condition: true })
+        {
+            // "All clean apart from some corrosion on two": what is said of the exceptions comes before them.
+            var all = draft.Frame;
+            draft.Open();
+            draft.Frame.ExceptOf = all;
+            all.ExceptTaken = true;
+            return;
         }
 
         draft.Excepting = true;

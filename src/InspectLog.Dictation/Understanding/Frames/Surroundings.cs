@@ -38,6 +38,12 @@ internal sealed class Surroundings(Draft draft, Lexicon lexicon, IReadOnlyList<T
     /// <summary>"On three towers", "two of the leads": how many, which are still to be named.</summary>
     public int? CountsNamed(Item item)
     {
+        if (item.Next == item.First + 1 && draft.Frame is { Counted: > 0, Placed: false } && draft.Before?.Role == Role.Filler && PluralPart(draft.At + 1))
+        {
+            // "Five of the six leads".
+            return draft.Frame.Counted;
+        }
+
         if (item.Next != item.First + 1 || draft.PlaceMarked || draft.Excepting || draft.Frame.Placed || SmallNumber(item.First) is not { } count)
         {
             return null;
@@ -49,9 +55,11 @@ internal sealed class Surroundings(Draft draft, Lexicon lexicon, IReadOnlyList<T
             part += tokens[draft.Items[part + 1].First].Stem is "the" or "these" or "those" or "my" ? 2 : 1;
         }
 
-        return part < draft.Items.Count && draft.Items[part] is { Subject: true } named && tokens[named.Next - 1].Plural
-            && lexicon.IsPlaceNoun(tokens[named.Next - 1].Stem) ? count : null;
+        return PluralPart(part) || part + 1 < draft.Items.Count && draft.Items[part].Number && PluralPart(part + 1) ? count : null;
     }
+
+    private bool PluralPart(int at) => at < draft.Items.Count && draft.Items[at] is { Subject: true } named
+        && tokens[named.Next - 1].Plural && lexicon.IsPlaceNoun(tokens[named.Next - 1].Stem);
 
     private int? SmallNumber(int at)
     {

@@ -4,7 +4,7 @@ using InspectLog.Dictation.Understanding.Words;
 namespace InspectLog.Dictation.Understanding.Frames;
 
 /// <summary>Takes what parts and ties the other words: commas, "and", "but", prepositions, verbs.</summary>
-internal sealed class Ties(Draft draft, Subjects subjects, Gauges gauges, Surroundings around)
+internal sealed class Ties(Draft draft, Subjects subjects, Gauges gauges, Surroundings around, IReadOnlyList<Token> tokens)
 {
     public void Take(Item item)
     {
@@ -15,6 +15,7 @@ internal sealed class Ties(Draft draft, Subjects subjects, Gauges gauges, Surrou
                 (draft.Separated, draft.Comma, draft.Preposition, draft.PlaceMarked) = (true, true, false, false);
                 draft.Negated &= ListGoesOn();
                 DropTalk();
+                draft.Excepting |= OnlySome();
                 break;
             case Role.And or Role.Or:
                 (draft.Separated, draft.PlaceMarked) = (true, false);
@@ -46,6 +47,10 @@ internal sealed class Ties(Draft draft, Subjects subjects, Gauges gauges, Surrou
                 break;
         }
     }
+
+    // "All at point eight, only four is at point nine".
+    private bool OnlySome() => draft.At + 1 < draft.Items.Count && tokens[draft.Items[draft.At + 1].First].Stem is "only" or "just"
+        && draft.Frame.Says && subjects.ButExcepts();
 
     /// <summary>"Spark on one but not on three": the negation stands for the predicate before.</summary>
     public void EndNegation()

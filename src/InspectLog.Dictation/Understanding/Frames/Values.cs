@@ -47,18 +47,6 @@ internal sealed class Values(Draft draft, FrameBreaks breaks, Settings settings,
         draft.AfterPredicate();
     }
 
-    /// <summary>"Feed thirteen, twelve I mean": the value before the last is taken back. Returns whether it was so.</summary>
-    public bool Corrected()
-    {
-        if (draft.Ahead() is not null || draft.Frame.Predicates is not [.., ValueSaid wrong, ValueSaid right] || wrong.Check != right.Check)
-        {
-            return false;
-        }
-
-        draft.Frame.Predicates.Remove(wrong);
-        return true;
-    }
-
     /// <summary>"Twelve and a bit": the value just said is only a bound.</summary>
     public void Roughly()
     {

@@ -23,9 +23,15 @@ internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOn
 
     /// <summary>"The third lead": the cylinder that starts at a token, or nothing.</summary>
     public Item? Ordinal(int at, int next) =>
-        NumberWords.Ordinal(_tokens[at].Stem) is { } ordinal && at + 1 < next && _lexicon.IsPlaceNoun(_tokens[at + 1].Stem)
+        NumberWords.Ordinal(_tokens[at].Stem) is { } ordinal && (at + 1 < next && _lexicon.IsPlaceNoun(_tokens[at + 1].Stem) || StandsForPlace(at, next))
             ? new(at, at + 1, Role.Unknown) { Ordinal = ordinal }
             : null;
+
+    // "All plugs but the third", "every lead is fine, the fourth is chafed".
+    private bool StandsForPlace(int at, int next) => at > 0 && _tokens[at - 1].IsWord("the") && !_tokens[at].IsWord("first") && !_tokens[at].Plural
+        && before.Any(item => item.Subject && _lexicon.IsPlaceNoun(_tokens[item.Next - 1].Stem))
+        && (at + 1 >= next || _tokens[at + 1].Kind == TokenKind.Mark || _tokens[at + 1].IsWord("one")
+            || phrases.Means(at + 1, term => term.Role is Role.Verb or Role.Was or Role.And or Role.Or or Role.Not));
 
     // "A thirteen thou one jams": the feeler of that size.
     private Item? Size(int at) => _tokens[at].Stem == "one" && Last is { Number: true } size && size.Next == at && size.Next > size.First + 1
@@ -69,14 +75,14 @@ internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOn
     // "The first three plugs", "the last two".
     private Item? Group(int at, int next)
     {
-        if (_tokens[at].Stem is not ("first" or "last") || at + 1 >= next || NumberWords.Unit(_tokens[at + 1].Stem) is not { } count || count is < 2 or > 5)
+        if (_tokens[at].Stem is not ("first" or "last" or "front" or "rear" or "back") || at + 1 >= next || NumberWords.Unit(_tokens[at + 1].Stem) is not { } count || count is < 2 or > 5)
         {
             return null;
         }
 
         var counted = at + 2 == next || _tokens[at + 2].Kind == TokenKind.Mark || _tokens[at + 2].Plural && _lexicon.IsPlaceNoun(_tokens[at + 2].Stem)
             || phrases.Means(at + 2, term => term.Condition is not null || term.Role is Role.Verb or Role.Was or Role.And or Role.But);
-        return counted ? new(at, at + 2, Role.Unknown) { Group = _tokens[at].IsWord("last") ? -count : count } : null;
+        return counted ? new(at, at + 2, Role.Unknown) { Group = _tokens[at].Stem is "first" or "front" ? count : -count } : null;
     }
 
     private Item? Run(int at, int next, int phrase)
@@ -91,7 +97,9 @@ internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOn
 
     // "This one", "each one", "a new one", "a mu one": one is no number there.
     private bool StandsForNoun(int at) =>
-        _tokens[at].IsWord("one") && at > 0 && (at > 1 && _tokens[at - 2].Stem is "a" or "an" && phrases.Match(at - 1) is null
+        _tokens[at].IsWord("one") && at > 0 && (_tokens[at - 1].Stem is "only" or "the" && (at + 1 >= _tokens.Count || _tokens[at + 1].Stem is "that" or "which"
+                or "who" or "i" or "i've" or "we" or "with" or "without" or "by" or "near" or "." or ",")
+            || at > 1 && _tokens[at - 2].Stem is "a" or "an" && phrases.Match(at - 1) is null
             || _tokens[at - 1].Stem is "this" or "that" or "each" or "every" or "other"
             or "another" or "new" or "old" or "which" or "any" or "last" or "next" or "same" or "good" or "bad" or "no");
 

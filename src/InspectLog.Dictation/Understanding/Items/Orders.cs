@@ -26,8 +26,8 @@ internal static class Orders
             return null;
         }
 
-        // "Let two is cracked" orders nothing: whom to let is missing.
-        if (tokens[at].IsWord("let") && sentence.NounAt(at + 1))
+        // "Let two is cracked" orders nothing: whom to let is missing. "Let me see" tells what the speaker does.
+        if (tokens[at].IsWord("let") && (sentence.NounAt(at + 1) || tokens[at + 1].Stem is "me" or "'s" or "us") || tokens[at].IsWord("call") && tokens[at + 1].IsWord("it"))
         {
             return null;
         }

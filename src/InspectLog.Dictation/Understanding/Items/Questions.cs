@@ -38,6 +38,6 @@ internal static class Questions
 
         return token.Stem is "the" or "it" or "that" or "this" or "there" or "you" or "we" or "i" or "they" or "she" or "he"
                 or "any" or "all" or "your" or "my" or "our" or "these" or "those" or "everything" or "anyone"
-            || sentence.NounAt(at);
+            || sentence.NounAt(at) && !(sentence.NumberAt(at) && sentence.Tokens[at - 1].IsWord("was"));
     }
 }

@@ -75,6 +75,11 @@ internal sealed class Sentence
     private int AfterFillers()
     {
         var at = First;
+        while (at < Next && (Aside(at) is > 0 and var aside))
+        {
+            at += aside;
+        }
+
         while (at < Next && (Tokens[at].Kind == TokenKind.Mark
             || Tokens[at].Stem is "so" or "well" or "okay" or "ok" or "right" or "now" or "and" or "um" or "uh" or "er" or "please"
                 or "then" or "oh" or "hey" or "just" or "but" or "also" or "next"))
@@ -84,6 +89,9 @@ internal sealed class Sentence
 
         return at;
     }
+
+    // "Where was I, plug three": known talk that only opens.
+    private int Aside(int at) => Phrases.Match(at) is { Length: > 2 } talk && talk.Meanings.Any(term => term.Role == Role.Filler) ? talk.Length : 0;
 
     private bool EndsClause(int at) =>
         Tokens[at].Kind == TokenKind.Mark && Tokens[at].Text[0] is ',' or ':' or ';' or '.' or '!'

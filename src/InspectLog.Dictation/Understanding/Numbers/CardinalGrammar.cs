@@ -53,6 +53,13 @@ internal sealed class CardinalGrammar(IReadOnlyList<Token> tokens)
         var digits = "";
         while (at < tokens.Count && digits.Length < MostFractionDigits && Digit(ref at) is { } more)
         {
+            // "Point two twelve point two", "one point four one point five": the next number begins.
+            var begins = at < tokens.Count && NumberWords.IsPoint(tokens[at].Stem);
+            if (digits.Length > 0 && (begins || more.Length > 1 && digits.Any(digit => digit != '0')))
+            {
+                break;
+            }
+
             digits += more;
             readings.Insert(0, new(at, Decimal("0." + digits), digits.Length == 2 && more.Length == 2));
             if (more.Length > 1)

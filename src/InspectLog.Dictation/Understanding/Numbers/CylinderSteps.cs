@@ -21,7 +21,7 @@ internal sealed class CylinderSteps(RunSpan span, Check check, RunContext contex
         }
 
         var pointed = reading.Doubt is null && span.IsFrontOfDecimal(at, reading);
-        var cost = reading.Cost + (check.PerCylinder ? 0 : 5) + (pointed ? PointSplit : 0) - (InSeries(at) ? SeriesHelp : 0);
+        var cost = reading.Cost + (check.PerCylinder || context.Marked && at == span.First ? 0 : 5) + (pointed ? PointSplit : 0) - (InSeries(at) ? SeriesHelp : 0);
         var doubt = pointed ? JoinedDoubt(at) : reading.Doubt;
         var cylinder = (int)reading.Value;
         yield return new(reading.Next, new PlaceNumbers(at, reading.Next, [cylinder], doubt), cost);

@@ -51,5 +51,5 @@ internal static class NumberWords
 
     public static bool IsZero(string stem) => stem is "zero" or "oh" or "o" or "nought" or "naught" or "ought" or "nil";
 
-    public static bool IsPoint(string stem) => stem is "point" or "decimal" or "dot";
+    public static bool IsPoint(string stem) => stem is "point" or "decimal" or "dot" or "comma";
 }

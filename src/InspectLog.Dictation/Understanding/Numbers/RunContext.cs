@@ -8,4 +8,6 @@ namespace InspectLog.Dictation.Understanding.Numbers;
 /// <param name="Listing">Whether the cylinders of a list still wait for their values.</param>
 /// <param name="ValueDue">Whether a value has to be among the numbers, since a quantity was named and nothing follows.
 /// </param>
-internal readonly record struct RunContext(bool PlaceNounBefore, bool PlaceKnown, int Cylinders, bool Between, bool Listing, bool ValueDue);
+/// <param name="Marked">Whether "number" or the like stands right before the run.</param>
+internal readonly record struct RunContext(bool PlaceNounBefore, bool PlaceKnown, int Cylinders, bool Between, bool Listing, bool ValueDue,
+    bool Marked);

@@ -17,9 +17,10 @@ internal static class ActionWords
         ("put|pushed|plugged|fitted|clipped|pressed|connected|snapped|popped|slid|screwed|bolted|fixed|slipped|went|"
             + "goes|gone|hooked|seated|pressing|putting|pushing|dropped|got|shoved",
             "back|back on|back in|back down|back together|back home|home", PartActions.Reconnected),
+        ("pushed|pressed|shoved", "on|on properly|on firmly|on fully|on tight|right on|fully home", PartActions.Reconnected),
         ("scraped|wiped|rubbed|brushed|filed|sanded|blew|washed|polished|scrubbed|buffed",
             "clean|down|up|off|out", PartActions.Cleaned),
-        ("gave|given", "a clean|a scrub|a wipe|a brush|a polish|a good clean", PartActions.Cleaned),
+        ("gave|given", "a clean|a scrub|a wipe|a brush|a polish|a good clean|a brushing|a good brushing|a good brush|a good scrub|a good wipe|a wipe down|a quick clean|a quick wipe|a quick brush|a quick scrub|a good cleaning|a cleaning|a clean up|a polish up|a rub down|a quick rub|a light clean|a light brush|a proper clean", PartActions.Cleaned),
         ("put|set|got|sorted", "right|straight|the right way round|the right way around|in the right order|in the right places",
             PartActions.Adjusted),
         ("swapped|switched|changed|moved", "back|back over|back again|back where they belong|back to where they belong|back to where they should be",
@@ -42,10 +43,10 @@ internal static class ActionWords
             "had to replace|had to renew|had to change|replaced|renewed|changed|swapped|swapped out|substituted|changed out|fitted a new|fitted new|put in a new|put a new|put new|"
             + "fitted a replacement|fitted replacement|installed a new|installed new|put on a new|put on new|put in new|"
             + "changed for a new one|swapped for a new one|exchanged|has been replaced|have been replaced|"
-            + "i've replaced|i replaced"),
+            + "i've replaced|i replaced|in went a new|in goes a new|on went a new|on goes a new|in with a new|on with a new|in with the new|on with the new"),
         (new(PartActions.Cleaned),
             "had to clean|cleaned|cleaned up|cleaned off|cleaned out|brushed|wire brushed|wiped|polished|scraped|decoked|"
-            + "degreased|cleaned down|gave it a clean|gave it a scrub|gave it a wipe|sandblasted|blasted|"
+            + "degreased|dressed|dressed up|took a file to|took a wire brush to|took a brush to|took a cloth to|took some emery to|took emery to|took a rag to|ran a file over|ran a brush over|ran a cloth over|cleaned down|gave it a clean|gave it a scrub|gave it a wipe|sandblasted|blasted|"
             + "has been cleaned|have been cleaned|emeried|filed|sanded|gave them a clean|scrubbed"),
         (new(PartActions.Adjusted),
             "had to adjust|had to reset|had to regap|adjusted|readjusted|reset|re-set|regapped|re-gapped|retimed|re-timed|set|corrected|altered|"
@@ -57,10 +58,10 @@ internal static class ActionWords
         (new(PartActions.Disconnected),
             "had to disconnect|had to remove|had to pull|disconnected|unplugged|pulled|lifted|unbolted|withdrew|extracted|dismounted|removed|detached|undid|unclipped|uncoupled|unscrewed|has been removed|taken off|"
             + "took off|pulled off|lifted off|took out|pulled out|taken out|slipped off|unhooked|is disconnected|"
-            + "are disconnected"),
+            + "are disconnected|off with the|off with its|off came|off comes|out came|out comes|out with"),
         (new(PartActions.Reconnected),
             "reconnected|refitted|reattached|replugged|put back|put back on|pushed back on|plugged back in|"
-            + "fitted back|clipped back on|reinstalled|reseated|reassembled|plugged in again|connected again|"
+            + "back on goes|back on go|back on went|back in goes|back in went|back in go|back goes|back went|back on with|back in with|fitted back|clipped back on|reinstalled|reseated|reassembled|plugged in again|connected again|"
             + "back in place|remounted|replaced back|hooked back up|hooked up again|re-fitted|re-connected"),
     ];
 }

@@ -10,7 +10,7 @@ internal static class EverydayWords
     private static readonly (Role Role, string Phrases)[] Rows =
     [
         (Role.Filler,
-            "a|an|the|this|that|these|those|my|our|its|her|his|your|they|here|just|about|exactly|even|flat|"
+            "a|an|the|this|that|these|those|my|our|its|her|his|your|they|here|old|just|about|exactly|even|flat|"
             + "straight|away|very|really|pretty|approximately|roughly|around|nearly|almost|well|so|um|uh|er|erm|ah|"
             + "eh|hm|hmm|mm hm|yes|yeah|yep|aye|then|please|still|already|only|bit|little|lot|kind|sort|some|too|"
             + "also|as well|at last|finally|again|once more|which|who|okay then|right then|let's see|let me see|"
@@ -21,7 +21,7 @@ internal static class EverydayWords
             + "bang on|right through|right across|right round|on the nose|or thereabouts|or so|give or take|by the look of it|by the looks of it|"
             + "on the meter|on the gauge|according to the meter|if anything|there|up|out|down|together|today|"
             + "respectively|each way|first time|first|next up|last|one more|another|have|having|done|all told|"
-            + "in total|both ends|each end|otherwise|though|completely|totally|fully|slightly|badly|heavily|"
+            + "in total|both ends|each end|otherwise|though|completely|altogether|totally|fully|slightly|badly|heavily|"
             + "clearly|obviously|definitely|certainly|properly|nicely|nice|quite|rather|fairly|somewhat|lightly|"
             + "partly|mostly|a bit|a little|a touch|a tad|in fact|of course|by now|at the moment|at present|currently|"
             + "reading|value|figure|measurement|resistance reading|when hot|when cold|when warm|hot|cold|warm|steady|stable|"
@@ -29,7 +29,7 @@ internal static class EverydayWords
             + "right at the limit|at the limit|on the limit|right on the limit|just on the limit|inside the limit|"
             + "just inside the limit|within the limit|within limits|over the limit|just over the limit|"
             + "under the limit|near the limit|close to the limit|in spec|within spec|out of spec|on spec|to spec|"
-            + "in tolerance|within tolerance|out of tolerance|high|low|on the high side|on the low side|on the edge|"
+            + "in tolerance|within tolerance|where was i|where were we|where are we|wait for it|would you believe|would you believe it|believe it or not|you know|you know what|otherwise okay|otherwise good|otherwise fine|otherwise ok|otherwise sound|otherwise all right|other than that okay|other than that fine|other than that good|apart from that fine|apart from that okay|apart from that good|with the lights on|with the lights off|with the headlights on|with the headlamps on|with everything on|with everything off|out of tolerance|high|low|on the high side|on the low side|on the edge|"
             + "for now|for the moment|for good measure|this time|so far|just now|this morning|this afternoon|by eye|as expected|as usual|in the end|"
             + "overall|all in all|to be fair|to be honest|i'm afraid|i must say|happy with that|the good news is|the bad news is|the good news is that|"
             + "the bad news is that|good news|bad news|anyway|anyhow|to speak of|at all|whatsoever|no doubt|no question|for sure|next|"
@@ -49,7 +49,7 @@ internal static class EverydayWords
             + "comes up as|comes up at|sits|sit|sitting|stands|stand|i've|i've got|i have|i read|i see|i get|i got|i make it|i find|found|"
             + "we have|we've got|registers|indicates|settled at|settles at|turns out|feels|came up|comes up|come up|"
             + "running at|is at|makes|equals|has gone|have gone|remains|stays|come out|comes out|"
-            + "what i have is|i'm reading|i'm seeing|i'm getting|i am getting|we read|we get|checks out at|works out at|"
+            + "what i have is|call it|i'm reading|i'm seeing|i'm getting|i am getting|we read|we get|checks out at|works out at|"
             + "firing at|fired at|i can get|i could get|can get the|could get the|can get a|could get a|i can see|you can see|we can see|can see|"
             + "meter reads|meter says|meter shows|the meter reads|the meter says|the meter shows|gauge reads|gauge says|gauge shows|turned out|it says|i measured|i've measured|we measured|i measure|is giving|is showing|is reading|is measuring|call it|let's call it|say|lines up|lines up at|line up|lined up|lined up at|lining up|falls on|falls at|falls right on|measured up at|measures up at|ohmed out at|ohmed out|ohms out at|metered at|clocks in at|clocked in at|weighs in at|lands at|landed at|ended up at|ends up at|topped out at|works out to|looks to be|happens to be|is down as"),
         (Role.Was, "before it was|before it read|before adjustment|before adjusting|as found|originally|to begin with|to start with|initially|at first|beforehand|it had been|was|were|had been|started at|started out at|started off at|used to read|came as|came in as"),
@@ -92,7 +92,7 @@ internal static class EverydayWords
             + "the other four|the other five|the other two|all the rest|the remainder|"
             + "every other one"),
         (Role.Except,
-            "except|except for|apart from|other than|bar|save|save for|excluding|with the exception of|barring|"
+            "except|except for|apart from|other than|bar|save|save for|excluding|with the exception of|barring|not counting|not including|ignoring|leaving out|leaving aside|besides|"
             + "all but|aside from|excepting|minus"),
         (Role.PlaceMark, "number|cylinder|no.|nr|num|cyl|pot|position|hole|numbers"),
         (Role.Goes,
@@ -115,9 +115,9 @@ internal static class EverydayWords
             + "a bit over|a bit under|well over|well under|upwards of|short of|north of|south of|and a bit|and a touch|and a smidge|and change|and something|and a tad"),
         (Role.Hedge,
             "i think|i reckon|i believe|i guess|i suppose|probably|seems to be|appears to be|looks like it's|"
-            + "looks to be|as far as i can tell|as far as i can see|i'd say|possibly|if i read it right|i'm fairly sure"),
+            + "looks to be|as far as i can tell|as far as i can see|i'd say|i would say|i'd call|i would call|i'd call it|possibly|if i read it right|i'm fairly sure"),
         (Role.Looked,
-            "checked|tested|inspected|examined|looked at|had a look at|went over|checking|testing|measured the|"
+            "checked|tested|inspected|examined|looked at|had a look at|went over|been over|been over all|been all over|gone over|been through|gone through|been round|gone round|checking|testing|measured the|"
             + "inspecting|looking at|went round|went through|double checked|verified"),
         (Role.Good,
             "like they should|as they should|like it should|as it should|looks like it should|good|fine|ok|okay|all right|allright|sound|healthy|perfect|serviceable|great|in good order|lovely|"

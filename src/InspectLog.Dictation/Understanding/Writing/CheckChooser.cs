@@ -113,9 +113,18 @@ internal sealed class CheckChooser(Topics topics, Memory memory, Check? openChec
         return [whole.Check];
     }
 
+    /// <summary>Whether what a frame names belongs to no check by itself: "the tip".</summary>
+    public bool NamesNone(Frame frame) => topics.Rank(frame.Bag).Count == 0;
+
     private Ranked? Best(IEnumerable<NamedWord> words, Func<Check, bool> fits)
     {
         var ranked = topics.Rank(words).Where(one => fits(one.Check)).ToList();
+        if (ranked.Count == 0)
+        {
+            // "Pulled the rotor, tip's burnt": of the rotor just spoken of.
+            ranked = [.. topics.Rank(topics.Rank(words).Count == 0 ? words.Concat(memory.Bag) : []).Where(one => fits(one.Check))];
+        }
+
         if (ranked.Count == 0)
         {
             return null;

@@ -24,18 +24,27 @@ internal sealed class FindingWriter
         _places = new(sheet, lexicon, _memory, _findings);
         _make = new(tokens, text);
         _readings = new(sheet, _memory, _places, _make, openCheck, _findings);
-        _observations = new(_checks, _places, _make, _findings);
+        _observations = new(_checks, _places, _make, _findings, sheet.Cylinders);
     }
 
     public IReadOnlyList<Finding> Write(IEnumerable<Frame> frames)
     {
-        foreach (var frame in frames.Where(frame => !frame.Empty))
+        var said = frames.Where(frame => !frame.Empty).ToList();
+        for (var i = 0; i < said.Count; i++)
         {
-            Write(frame);
+            if (i + 1 < said.Count && IsNothingYet(said[i]))
+            {
+                // "Nothing on five, the rest spark": of what is named next.
+                said[i].Mentions.AddRange(said[i + 1].Mentions);
+            }
+
+            Write(said[i]);
         }
 
         return _findings;
     }
+
+    private bool IsNothingYet(Frame frame) => frame is { Mentioned: false, Placed: true, Unknown: 0, Predicates: [NothingSaid] } && !_observations.CanBeNothing(frame);
 
     private void Write(Frame frame)
     {
@@ -66,7 +75,7 @@ internal sealed class FindingWriter
 
         _observations.WriteExceptions(frame, before);
         var written = _findings[before..];
-        _memory.Keep(frame, written, written.Count > 0 ? _sheet.Find(written[^1].Check) : null);
+        _memory.Keep(frame, written, written.Count > 0 ? _sheet.Find(written[^1].Check) : null, partOnly: frame.Mentioned && _checks.NamesNone(frame));
     }
 
     // A word that names the part says nothing more where something else is said; a setting comes after its values.

@@ -41,13 +41,18 @@ internal sealed class Memory(Lexicon lexicon)
     /// towers three and four.</summary>
     public bool MeansWhole(Check check) => Places.Count > 1 && _wholes.Contains(check);
 
-    public void Keep(Frame frame, IReadOnlyList<Finding> findings, Check? check)
+    /// <summary>Keeps what a frame spoke of.</summary>
+    /// <param name="frame">The frame.</param>
+    /// <param name="findings">The findings made of it.</param>
+    /// <param name="check">The check of the last of them.</param>
+    /// <param name="partOnly">Whether it only named a part of what was spoken of before.</param>
+    public void Keep(Frame frame, IReadOnlyList<Finding> findings, Check? check, bool partOnly)
     {
         Foreign = frame.Foreign || Foreign && !frame.Mentioned;
         if (frame.Mentioned && !frame.Foreign)
         {
             // A quantity of the part just spoken of goes on with that part: "lead one off, resistance seven k".
-            Bag = frame.Placed || frame.Plural ? [.. frame.Bag] : [.. frame.Bag.Concat(Places.Count > 0 ? Bag : []).Distinct()];
+            Bag = partOnly ? [.. Bag] : frame.Placed || frame.Plural ? [.. frame.Bag] : [.. frame.Bag.Concat(Places.Count > 0 ? Bag : []).Distinct()];
             Whole = check is not null && lexicon.NamesWhole(check, frame.Bag);
             if (Whole)
             {

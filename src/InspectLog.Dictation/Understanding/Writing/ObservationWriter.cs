@@ -5,7 +5,7 @@ namespace InspectLog.Dictation.Understanding.Writing;
 
 /// <summary>Writes the observations of a frame. The same observation is written once.</summary>
 internal sealed class ObservationWriter(
-    CheckChooser checks, PlaceChooser places, FindingMaker make, List<Finding> findings)
+    CheckChooser checks, PlaceChooser places, FindingMaker make, List<Finding> findings, int cylinderCount)
 {
     /// <summary>"Towers one to six: clean, clean, burnt, clean, clean, corroded": as many conditions as places, one for each.
     /// Returns whether they were.</summary>
@@ -13,7 +13,7 @@ internal sealed class ObservationWriter(
     {
         var row = frame.Predicates.OfType<ConditionSaid>().ToList();
         var repeats = row.Zip(row.Skip(1)).Any(pair => pair.First.Good == pair.Second.Good && pair.First.Terms.SequenceEqual(pair.Second.Terms));
-        var cylinders = frame.Places.SelectMany(place => place.Cylinders).Distinct().ToList();
+        var cylinders = Row(frame, row);
         if (row.Count < ShortestRow || row.Count != frame.Predicates.Count || row.Count != cylinders.Count || !repeats)
         {
             return false;
@@ -25,6 +25,17 @@ internal sealed class ObservationWriter(
         }
 
         return true;
+    }
+
+    // "Black, black, tan, tan, black, tan": as many as there are cylinders, in order.
+    private List<int> Row(Frame frame, List<ConditionSaid> row)
+    {
+        if (frame.Placed || frame.Mentioned || row.Count == 0 || checks.ForCondition(frame, row[0]) is not [{ PerCylinder: true }])
+        {
+            return [.. frame.Places.SelectMany(place => place.Cylinders).Distinct()];
+        }
+
+        return row.Count == cylinderCount ? [.. Enumerable.Range(1, cylinderCount)] : [];
     }
 
     public void Write(Frame frame, ConditionSaid said, int? only = null)
@@ -61,6 +72,9 @@ internal sealed class ObservationWriter(
 
     // Of two places, "chafed and burnt" is said of both.
     private const int ShortestRow = 3;
+
+    /// <summary>Whether something was spoken of that "nothing" can be said of.</summary>
+    public bool CanBeNothing(Frame frame) => checks.Named(frame, AbsenceCounts).Count > 0;
 
     public void Write(Frame frame, NothingSaid said)
     {

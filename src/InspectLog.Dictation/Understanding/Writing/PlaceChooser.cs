@@ -39,6 +39,11 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
                 return new(AllBut(Named(check)), null);
         }
 
+        if (frame.Except.Count > 0)
+        {
+            return new(AllBut(frame.Except), null);
+        }
+
         if (memory.Places.Count > 0 && memory.Carries(frame, check))
         {
             return new([.. memory.Places.Cast<int?>()], null);
