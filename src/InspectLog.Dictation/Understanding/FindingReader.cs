@@ -31,7 +31,7 @@ public sealed class FindingReader
         _ownNames = new(sheet, OwnWords);
         _topics = new(sheet);
         _sounds = new(() => new(sheet));
-        _alike = new(sheet, _lexicon);
+        _alike = new(sheet, _lexicon, _sounds);
     }
 
     /// <summary>The sheet it reads for.</summary>

@@ -51,6 +51,10 @@ internal sealed class NotUnderstood(RepairedText text, IReadOnlyDictionary<int, 
             {
                 _doubts.Add(within, at, $"was heard as '{heard}'");
             }
+            else if (_tokens[at].Text is "please" or "if")
+            {
+                _doubts.Add([.. Within(SentenceStart(at), SentenceEnd(at)).Where(i => _reading.Findings[i].Kind == FindingKind.Action)], at, "is said of what is to be done");
+            }
             else if (IsGap(at) || IsLonePoint(at) && at + 1 < next && IsGap(at + 1))
             {
                 _doubts.Add(within, at, NoNumber);
@@ -195,15 +199,27 @@ internal sealed class NotUnderstood(RepairedText text, IReadOnlyDictionary<int, 
         [.. Enumerable.Range(0, _reading.Findings.Count)
             .Where(i => _reading.Findings[i].Kind == FindingKind.Reading && _reading.Findings[i].End <= _tokens[at].Start).TakeLast(1)];
 
+    private int SentenceStart(int at)
+    {
+        while (at > 0 && !EndsSentence(at - 1))
+        {
+            at--;
+        }
+
+        return at;
+    }
+
     private int SentenceEnd(int at)
     {
-        while (at < _tokens.Count && !(_tokens[at].Kind == TokenKind.Mark && _tokens[at].Text[0] is '.' or '?' or '!' or ';'))
+        while (at < _tokens.Count && !EndsSentence(at))
         {
             at++;
         }
 
         return at;
     }
+
+    private bool EndsSentence(int at) => _tokens[at].Kind == TokenKind.Mark && _tokens[at].Text[0] is '.' or '?' or '!' or ';';
 
     private bool Is(int at, WordReading kind) => _reading.Words[at] == kind;
 }

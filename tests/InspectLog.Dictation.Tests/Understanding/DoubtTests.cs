@@ -13,8 +13,19 @@ public sealed class DoubtTests
     [InlineData("I think lead two is cracked", "doubt")]
     [InlineData("Gap is point nine", "may be")]
     [InlineData("Twelve point four volts", "no check was named")]
-    public void A_doubt_says_why(string text, string word) =>
-        Assert.All(Read.Reader.Read(text), finding => Assert.Contains(word, finding.Doubt ?? "", StringComparison.Ordinal));
+    [InlineData("Spark is weak.", "no cylinder was named")]
+    [InlineData("There is any spark on four.", "without a 'no'")]
+    [InlineData("Air gap is 5.51.", "no unit was said: thou or mm")]
+    [InlineData("Plug two gap 1 10.", "written apart")]
+    [InlineData("Replaced the cap, please.", "to be done")]
+    [InlineData("Replaced the rotor if it's burnt.", "to be done")]
+    public void A_doubt_says_why(string text, string word)
+    {
+        var findings = Read.Reader.Read(text);
+
+        Assert.NotEmpty(findings);
+        Assert.All(findings, finding => Assert.Contains(word, finding.Doubt ?? "", StringComparison.Ordinal));
+    }
 
     [Theory]
     [InlineData("Secondary nine point four")]

@@ -138,14 +138,15 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
             yield break;
         }
 
+        var apart = tokens[start.Next].Kind == TokenKind.Digits ? "the figures were written apart" : null;
         foreach (var fraction in _cardinals.FractionDigits(start.Next))
         {
             var cost = start.Cost + (start.Value >= 10 ? 0.4 : 1.2);
-            yield return new(fraction.Next, start.Value + fraction.Value, cost, false);
+            yield return new(fraction.Next, start.Value + fraction.Value, cost, false, apart);
             if (fraction.Value is >= 0.10m and < 1 && decimal.Round(fraction.Value, 2) == fraction.Value
                 && fraction.TwoDigits)
             {
-                yield return new(fraction.Next, start.Value * 100 + fraction.Value * 100, cost + 0.3, false);
+                yield return new(fraction.Next, start.Value * 100 + fraction.Value * 100, cost + 0.3, false, apart);
             }
         }
     }

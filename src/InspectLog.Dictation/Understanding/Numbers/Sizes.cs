@@ -66,6 +66,7 @@ internal static class Sizes
             var implied = Best(number, Usual(measurand.Kind), measurand, SizeDoubt.NoUnit);
             return implied.Why == SizeDoubt.Unlikely
                 ? Unlikely(number, measurand.DisplayUnit)
+                : InThou(number, implied.Value) ? new(implied.Value, UnitUnsaid, SizeDoubt.NoUnit, Units.Thou, Units.Millimetre)
                 : implied with { Cost = implied.Cost + UnitUnsaid };
         }
 
@@ -82,6 +83,10 @@ internal static class Sizes
 
         return Best(number * unit.Sign, unit.Units, measurand, SizeDoubt.TwoUnits);
     }
+
+    // "5.51" of a gap: thou are said in whole numbers, at most in halves.
+    private static bool InThou(decimal number, decimal size) =>
+        number * 2 != decimal.Truncate(number * 2) && size == ToBase(number, Units.Thou);
 
     // The unit with which the number falls into the plausible span, nearest to the limits.
     private static Size Best(decimal number, IReadOnlyList<Unit> units, Measurand measurand, SizeDoubt ifTwo)

@@ -34,7 +34,7 @@ internal sealed class FiguresForWords(Lexicon lexicon)
             : tokens[at].Text switch
             {
                 "1" => IsOne(tokens, at) ? "one" : null,
-                "2" => IsTo(tokens, at) ? "to" : IsToo(tokens, at) ? "too" : null,
+                "2" => IsTo(tokens, at) ? "to" : IsTooth(tokens, at) ? "tooth" : IsToo(tokens, at) ? "too" : null,
                 "4" => IsFor(tokens, at) ? "for" : IsFore(tokens, at) ? "before" : null,
                 _ => null,
             };
@@ -45,6 +45,11 @@ internal sealed class FiguresForWords(Lexicon lexicon)
     // "The pickup 2 reluctor gap": no part that is counted by cylinder.
     private bool IsTo(IReadOnlyList<Token> tokens, int at) =>
         IsNameOfOne(tokens[at - 1].Stem) && IsNameOfOne(tokens[at + 1].Stem);
+
+    // "The gap at the reluctor 2, 0.34 mm".
+    private bool IsTooth(IReadOnlyList<Token> tokens, int at) =>
+        IsNameOfOne(tokens[at - 1].Stem) && at > 1 && tokens[at - 2].IsWord("the")
+        && (tokens[at + 1].IsMark(',') || tokens[at + 1].Stem is "is" or "'s" or "was");
 
     private bool IsNameOfOne(string stem) => lexicon.IsSubjectWord(stem) && !lexicon.IsOfCylinders(stem);
 

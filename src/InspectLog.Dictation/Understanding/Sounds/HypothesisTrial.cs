@@ -95,7 +95,7 @@ internal sealed class HypothesisTrial(SoundLookup sounds, Lexicon lexicon, Func<
 
     // Something that was heard right has to speak for the finding too: a name, what is said of it, or a number where
     // that is a value or where the phrase restored is long and holds a name. For a number restored, only the name
-    // of a place right before it does, or a point.
+    // of a place right before it does, or a point, or "on" where what was said lacks its place.
     private bool IsAnchored(Clause clause, Hypothesis hypothesis, List<Finding> gained)
     {
         var restored = hypothesis.Replacements.Select(one => one.Match.Phrase).ToList();
@@ -114,7 +114,8 @@ internal sealed class HypothesisTrial(SoundLookup sounds, Lexicon lexicon, Func<
         if (restored.TrueForAll(phrase => phrase.Number))
         {
             return hypothesis.Replacements.All(one => one.First > clause.First && clause.Tokens[one.First - 1] is var before
-                && (lexicon.IsPlaceNoun(before.Stem) || before.IsWord("point")));
+                && (lexicon.IsPlaceNoun(before.Stem) || before.IsWord("point")
+                    || before.IsWord("on") && clause.Findings.Any(finding => finding.Place is null)));
         }
 
         var heard = Enumerable.Range(clause.First, clause.Next - clause.First)

@@ -5,7 +5,7 @@ namespace InspectLog.Dictation.Understanding.Sounds;
 
 /// <summary>Takes words for others that sound the same where only those can stand. Unlike <see cref="SoundRepair"/> it
 /// looks at known words too, and at nothing but their neighbours.</summary>
-internal sealed class LikeSounding(CheckSheet sheet, Lexicon lexicon)
+internal sealed class LikeSounding(CheckSheet sheet, Lexicon lexicon, Lazy<SoundLexicon> sounds)
 {
     private readonly Func<TakenText, TakenText>[] _steps =
     [
@@ -14,6 +14,7 @@ internal sealed class LikeSounding(CheckSheet sheet, Lexicon lexicon)
         new SharedSounds(lexicon).In,
         new SoundAlikes(lexicon).In,
         new Homophones(sheet, lexicon).In,
+        new DueActions(sounds, lexicon).In,
     ];
 
     private readonly LostEndings _endings = new(lexicon);

@@ -31,6 +31,8 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
 
         switch (frame.Set)
         {
+            case PlaceSet.Any when frame.Predicates.OfType<ConditionSaid>().Any(said => !said.Negated):
+                return new(AllBut(frame.Except), "'any' was said without a 'no' or 'not'");
             case PlaceSet.All or PlaceSet.Any:
                 return new(AllBut(frame.Except), null);
             case PlaceSet.Both when LastTwo(check) is { Count: 2 } two:
@@ -74,9 +76,9 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
         frame.Mentioned && (!frame.Placed || frame.Mentions.Count > 1) && frame.Mentions.Any(words => lexicon.NamesWhole(check, words))
         && !frame.Bag.Any(word => check.Spoken.Parts.Contains(word.Stem) && lexicon.IsPlaceNoun(word.Stem));
 
-    // "The lead is burnt" leaves open which one; "the cap is cracked" does not.
+    // "The lead is burnt" and "spark is weak" leave open which one; "the cap is cracked" does not.
     private string? SingularDoubt(Frame frame, Check check) =>
-        check.Measurand is not null || check.Spoken.MainForActions && frame.Bag.Any(word => lexicon.IsPlaceNoun(word.Stem))
+        check.Measurand is not null || check.PlaceNoun == "cylinder" || check.Spoken.MainForActions && frame.Bag.Any(word => lexicon.IsPlaceNoun(word.Stem))
             ? $"no {check.PlaceNoun} was named"
             : null;
 
