@@ -1,4 +1,5 @@
 using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Numbers;
 using InspectLog.Dictation.Understanding.Words;
 
 namespace InspectLog.Dictation.Understanding.Items;
@@ -21,7 +22,7 @@ internal sealed class ActionReader(PhraseLookup phrases)
     private Item? New(int at, int next, Item? last)
     {
         var match = phrases.Match(at);
-        if (match is not { } phrase || phrase.Meanings.All(term => term.Role != Role.New) || last?.Role == Role.Verb)
+        if (match is not { } phrase || phrase.Meanings.All(term => term.Role != Role.New) || last?.Role == Role.Verb || IsAtHand(at))
         {
             return null;
         }
@@ -50,6 +51,19 @@ internal sealed class ActionReader(PhraseLookup phrases)
         }
 
         return null;
+    }
+
+    // "I've got a new cap here": it is there, and not yet on the car.
+    private bool IsAtHand(int at)
+    {
+        var before = at - 1;
+        while (before >= 0 && (_tokens[before].Stem is "a" or "got" or "have" or "'ve" or "some" or "and" || NumberWords.Unit(_tokens[before].Stem) is not null
+            || phrases.Means(before, term => term.Subject || term.Role == Role.New) || phrases.Lexicon.IsSubjectWord(_tokens[before].Stem)))
+        {
+            before--;
+        }
+
+        return before >= 0 && before < at - 1 && _tokens[before].Stem is "i" or "we" && _tokens[before + 1].Stem is "'ve" or "have";
     }
 
     private Item? Parted(int at, int next)

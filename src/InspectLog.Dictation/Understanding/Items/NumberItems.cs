@@ -87,9 +87,14 @@ internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOn
 
     private Item? Run(int at, int next, int phrase)
     {
-        if (runs.At(at, next) is not { } end || phrase > 1 || end == at + 1 && StandsForNoun(at) || _tokens[at].IsWord("one") && (_tokens[at].Plural || IsThatOne(at)))
+        if (runs.At(at, next) is not { } end || phrase > 1 || end == at + 1 && StandsForNoun(at))
         {
             return null;
+        }
+
+        if (_tokens[at].IsWord("one") && _tokens[at].Plural || _tokens[at] is { Stem: "one" or "1", Lead: '\0' } && IsThatOne(at))
+        {
+            return new(at, at + 1, Role.Filler);
         }
 
         return new(at, end, Role.Unknown) { Number = true };
@@ -103,8 +108,16 @@ internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOn
             || _tokens[at - 1].Stem is "this" or "that" or "each" or "every" or "other"
             or "another" or "new" or "old" or "which" or "any" or "last" or "next" or "same" or "good" or "bad" or "no");
 
-    // "The one before", "the loose one".
-    private bool IsThatOne(int at) => at > 0 && _tokens[at - 1].IsWord("the")
-            && (at + 1 >= _tokens.Count || _tokens[at + 1].Stem is "before" or "after" or "in" or "on" or "with" or "that" or "i" or "we" or "he" or "she" or "you" or "from" or "at" or "over")
-        || at > 1 && _tokens[at - 2].Stem is "the" or "a" or "an" && phrases.Means(at - 1, term => term.Condition is not null);
+    // "The one before", "the loose one", "in one hand".
+    private bool IsThatOne(int at) => at > 0 && (_tokens[at - 1].IsWord("the") && (at + 1 >= _tokens.Count || Follows(at + 1))
+        || at > 1 && _tokens[at - 2].Stem is "the" or "a" or "an" && IsDescribed(at - 1) && !GoesOn(at + 1)
+        || _tokens[at - 1].Stem is "in" or "with" && at + 1 < _tokens.Count && _tokens[at + 1].Kind == TokenKind.Word && phrases.Match(at + 1) is null && !GoesOn(at + 1));
+
+    private bool Follows(int at) => _tokens[at].Stem is "before" or "after" or "in" or "on" or "with" or "that" or "i" or "we" or "he" or "she" or "you" or "from" or "at" or "over" or "by";
+
+    private bool IsDescribed(int at) => _tokens[at].Kind == TokenKind.Word && !phrases.Means(at, term => term.Subject) && !_lexicon.IsPlaceNoun(_tokens[at].Stem)
+        && _tokens[at].Stem is not ("is" or "at" or "on" or "of" or "about" or "was" or "reads" or "in" or "and");
+
+    // "One point two", "one k", "one thou".
+    private bool GoesOn(int at) => at < _tokens.Count && (NumberWords.IsPoint(_tokens[at].Stem) || runs.IsUnit(at) || _tokens[at].Kind == TokenKind.Digits);
 }

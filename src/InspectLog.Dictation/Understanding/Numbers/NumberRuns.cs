@@ -40,6 +40,9 @@ internal sealed class NumberRuns(NumberLookup numbers)
         return end;
     }
 
+    /// <summary>Whether a unit starts at a token.</summary>
+    public bool IsUnit(int at) => numbers.Unit(at) is not null;
+
     private IEnumerable<int> NumberEnds(int at, int limit)
     {
         if (at >= limit)

@@ -99,7 +99,7 @@ internal sealed class HypothesisTrial(SoundLookup sounds, Lexicon lexicon, Func<
     private bool IsAnchored(Clause clause, Hypothesis hypothesis, List<Finding> gained)
     {
         var restored = hypothesis.Replacements.Select(one => one.Match.Phrase).ToList();
-        if (hypothesis.Replacements.Any(one => !one.Match.Phrase.Number && !Names(one.Match.Phrase) && one.First > clause.First && clause.Tokens[one.First - 1].IsWord("the")))
+        if (hypothesis.Replacements.Any(one => !one.Match.Phrase.Number && !IsName(one.Match.Phrase) && one.First > clause.First && (clause.Tokens[one.First - 1].IsWord("the") || clause.Tokens[one.First].Text is "the" or "a" && one.Next > one.First + 1)))
         {
             // "In the loft" names something; "in the rust" says nothing of how it is.
             return false;
@@ -126,6 +126,8 @@ internal sealed class HypothesisTrial(SoundLookup sounds, Lexicon lexicon, Func<
             || heard.Contains(WordReading.Number) && (gained.Exists(finding => finding.Kind == FindingKind.Reading)
                 || restored.Exists(phrase => phrase.Sounds[0].Length >= LongPhrase && Names(phrase)));
     }
+
+    private bool IsName(SoundingPhrase phrase) => lexicon.Match(phrase.Tokens, 0) is { } match && match.Meanings.Any(term => term.Subject);
 
     private bool Names(SoundingPhrase phrase) => phrase.Tokens.Any(token => lexicon.IsSubjectWord(token.Stem));
 }

@@ -1,3 +1,4 @@
+using InspectLog.Dictation.Understanding.Numbers;
 using InspectLog.Dictation.Understanding.Words;
 
 namespace InspectLog.Dictation.Understanding.Talk;
@@ -22,9 +23,16 @@ internal static class Figures
                     yield return (at - 1, at);
                 }
             }
-            else if (clause.IsNumber(at) && !Continues(clause, at) && Whole(clause, at) is { } next && Counts(clause, at, next))
+            else if (clause.IsNumber(at) && !Continues(clause, at) && Whole(clause, at) is { } next)
             {
-                yield return (at, next);
+                if (Counts(clause, at, next))
+                {
+                    yield return (at, next);
+                }
+                else if (CountsOthers(clause, at, next))
+                {
+                    yield return (at, next + 1);
+                }
             }
         }
     }
@@ -44,10 +52,18 @@ internal static class Figures
     // "Three pairs of", "one cap and one coil": of what a car has one, a number counts.
     private static bool Counts(SpokenClause clause, int at, int next) =>
         Measures.Contains(clause.Stem(next)) && clause.Stem(next + 1) == "of"
-        || clause.Stem(at) == "one" && next == at + 1 && clause.Phrases.Lexicon.IsSinglePart(clause.Stem(next)) && !clause.IsNumber(next + 1);
+        || clause.Stem(at) is "one" or "1" && next == at + 1 && clause.AfterName(next) is var after && after > next && !clause.Phrases.Lexicon.IsPlaceNoun(clause.Stem(after - 1))
+            && !Generalities.IsMeasured(clause, next, after) && (clause.Stem(at - 1) == "and" || !Names(clause, at - 1) || clause.Tokens[at - 1].Plural);
+
+    // "With two clips", "four brackets": but "lead two leaks".
+    private static bool CountsOthers(SpokenClause clause, int at, int next) =>
+        clause.IsUnknown(next) && NumberWords.Denominator(clause.Stem(next)) is null && clause.Tokens[next].Plural && clause.Text(next).Length > 3 && clause.Stem(at) != "one" && !Names(clause, at - 1);
+
+    private static bool Names(SpokenClause clause, int at) => at >= clause.First
+        && (clause.AfterName(at) > at || clause.Phrases.Lexicon.IsPlaceNoun(clause.Stem(at)) || clause.Stem(at) is "number" or "cylinder" or "on" or "and" or "to" or "or" or "pot");
 
     private static int? Whole(SpokenClause clause, int at) =>
-        clause.Numbers.Numbers(at) is [{ Whole: true } first, ..] && clause.Numbers.Unit(first.Next) is null ? first.Next : null;
+        clause.Numbers.Numbers(at) is [{ Whole: true } first, ..] && clause.Numbers.Unit(first.Next) is not { Foreign: false } ? first.Next : null;
 
     private static int? WholeBefore(SpokenClause clause, int at, string word)
     {

@@ -17,6 +17,11 @@ internal static class OtherOwners
             yield return (clause.First, EndOfOther(clause, other));
         }
 
+        if (Actor(clause))
+        {
+            yield return (clause.First, clause.Next);
+        }
+
         for (var at = clause.First; at < clause.Next; at++)
         {
             if (clause.Stem(at) is "his" or "their" && NameWithin(clause, at + 1)
@@ -57,6 +62,20 @@ internal static class OtherOwners
         }
 
         return at;
+    }
+
+    // "The AA man swapped a lead": somebody else did it.
+    private static bool Actor(SpokenClause clause)
+    {
+        var at = clause.Stem(clause.Start) is "the" or "a" or "my" or "our" or "some" ? clause.Start + 1 : clause.Start;
+        var first = at;
+        while (at < Math.Min(clause.Next, first + MostBefore) && clause.IsUnknown(at) && !clause.Text(at).EndsWith("ly", StringComparison.Ordinal))
+        {
+            at++;
+        }
+
+        return at > first && clause.Means(at, term => term.Action is not null) && clause.Text(at).EndsWith("ed", StringComparison.Ordinal)
+            && clause.Phrases.Match(at) is { } did && (clause.Stem(at + did.Length) is "a" or "the" or "his" or "their" or "both" or "all" || clause.AfterName(at + did.Length) > at + did.Length);
     }
 
     private static bool NameWithin(SpokenClause clause, int at) =>
