@@ -6,12 +6,17 @@ namespace InspectLog.Dictation.Understanding;
 
 /// <summary>Takes back findings that have too little ground to be proposed: among many words that were not understood, a
 /// part and a condition are mostly talk.</summary>
-internal sealed class Groundless(NumberLookup numbers, Func<int, bool> strange, Func<int, bool> names)
+internal sealed class Groundless(NumberLookup numbers, Func<int, bool> strange)
 {
     // Of a finding that names a cylinder, or a check and a unit.
     private const int MostStrange = 2;
 
     private const int MostStrangeVague = 1;
+
+    // Where on a part something is, and what a part is made of.
+    private static readonly HashSet<string> PartsOfParts = new(
+        ("end|side|top|bottom|tip|edge|back|front|middle|center|half|part|piece|bit|inside|outside|base|face|surface|core|corner|body|skin|outer|inner|rest|"
+        + "rubber|plastic|brass|metal|copper|material|stuff|coating|covering|braid|one|pair|set").Split('|'), StringComparer.Ordinal);
 
     private readonly IReadOnlyList<Token> _tokens = numbers.Tokens;
 
@@ -26,9 +31,10 @@ internal sealed class Groundless(NumberLookup numbers, Func<int, bool> strange, 
             return true;
         }
 
-        var words = StrangeAround(finding);
-        var doubts = Vague(finding) || Bare(finding) ? 1 : 0;
-        return words == 0 || ((finding.Place ?? (object?)finding.Bracket) is not null && doubts == 0 ? words <= MostStrange : words + doubts <= MostStrangeVague);
+        var vague = Vague(finding) || Bare(finding);
+        var words = StrangeAround(finding, ofSentence: vague && !IsDecimal(finding));
+        var doubts = vague ? 1 : 0;
+        return words == 0 || !OfSomethingElse(finding) && ((finding.Place ?? (object?)finding.Bracket) is not null && doubts == 0 ? words <= MostStrange : words + doubts <= MostStrangeVague);
     }
 
     private static bool Vague(Finding finding) => finding.Doubt is { } doubt
@@ -43,7 +49,8 @@ internal sealed class Groundless(NumberLookup numbers, Func<int, bool> strange, 
     private bool IsDecimal(Finding finding) => _tokens.Any(token => token.Start >= finding.Start && token.End <= finding.End
         && (token.IsWord("point") || token is { Kind: TokenKind.Digits, Lead: '.' }));
 
-    private int StrangeAround(Finding finding)
+    // The first token of a finding, and of its clause or sentence.
+    private (int At, int First) Opening(Finding finding, bool ofSentence)
     {
         var at = 0;
         while (at < _tokens.Count && _tokens[at].End <= finding.Start)
@@ -52,20 +59,46 @@ internal sealed class Groundless(NumberLookup numbers, Func<int, bool> strange, 
         }
 
         var first = at;
-        while (first > 0 && !Clause.EndsClause(_tokens[first - 1]))
+        while (first > 0 && !Ends(_tokens[first - 1], ofSentence))
         {
             first--;
         }
 
+        return (at, first);
+    }
+
+    // "The tape on lead four came off": what is spoken of is not the lead. But "the clip end of lead four" is.
+    private bool OfSomethingElse(Finding finding)
+    {
+        var (_, at) = Opening(finding, ofSentence: false);
+        if (_tokens[at].Stem is not ("the" or "a" or "that" or "this" or "there"))
+        {
+            return false;
+        }
+
+        var head = at + 1;
+        while (head < _tokens.Count && strange(head))
+        {
+            head++;
+        }
+
+        return head > at + 1 && head + 1 < _tokens.Count && !PartsOfParts.Contains(_tokens[head - 1].Stem)
+            && _tokens[head].Stem is "on" or "of" or "for" or "in" or "under" or "over" or "round" or "around" or "that" or "from" or "behind" or "above" or "below";
+    }
+
+    private static bool Ends(Token token, bool sentence) =>
+        Clause.EndsClause(token) && (!sentence || token.Text[0] is '.' or '!' or '?' or ';');
+
+    private int StrangeAround(Finding finding, bool ofSentence)
+    {
+        var (at, first) = Opening(finding, ofSentence);
         var last = at;
-        while (last < _tokens.Count && (_tokens[last].Start < finding.End || !Clause.EndsClause(_tokens[last])))
+        while (last < _tokens.Count && (_tokens[last].Start < finding.End || !Ends(_tokens[last], ofSentence)))
         {
             last++;
         }
 
         // Neighbours may be one word that was heard as two.
-        return Enumerable.Range(first, last - first).Count(word => strange(word) && !(word > first && strange(word - 1)))
-            // "Water supply", "left boot": of another kind.
-            + (finding is { Kind: FindingKind.Reading, Place: null } && !IsDecimal(finding) && Enumerable.Range(first, Math.Max(0, last - first - 1)).Any(word => strange(word) && names(word + 1)) ? 1 : 0);
+        return Enumerable.Range(first, last - first).Count(word => strange(word) && !(word > first && strange(word - 1)));
     }
 }

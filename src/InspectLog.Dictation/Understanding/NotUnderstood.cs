@@ -39,7 +39,7 @@ internal sealed class NotUnderstood(RepairedText text, IReadOnlyDictionary<int, 
             first = next + 1;
         }
 
-        return new Groundless(_numbers, at => IsStrange(at), at => Is(at, WordReading.Name)).Without(_doubts.Marked());
+        return new Groundless(_numbers, IsStrange).Without(_doubts.Marked());
     }
 
     private void InClause(int first, int next)
@@ -85,6 +85,11 @@ internal sealed class NotUnderstood(RepairedText text, IReadOnlyDictionary<int, 
             }
         }
 
+        foreach (var aside in Enumerable.Range(first, next - first).Where(at => Is(at, WordReading.Aside) && !IsTied(at)).Take(1).Where(at => !IsLookedAt(at)))
+        {
+            _doubts.Add(Within(first, SentenceEnd(first)), aside, "says that this may be no finding");
+        }
+
         foreach (var name in Enumerable.Range(first, next - first).Where(at => IsStrange(at) && ProperNames.At(_tokens, at)))
         {
             // Of whom or what the rest of the sentence speaks is open.
@@ -111,6 +116,22 @@ internal sealed class NotUnderstood(RepairedText text, IReadOnlyDictionary<int, 
         || _tokens[at].Text is "like" && at + 1 < _tokens.Count && _tokens[at + 1].Text is "a" or "the"
         || at > 1 && !(at > 2 && at + 1 < _tokens.Count && Is(at - 3, WordReading.Name) && Is(at + 1, WordReading.Tie)) && _tokens[at - 1].Text is "the" or "a" && Is(at - 2, WordReading.Small)
         && _tokens[at - 2].Text is "near" or "on" or "at" or "by" or "with" or "in" or "against" or "under" or "behind" or "from");
+
+    // "Let me read that again, nine k", "is it open? No, nine k": what is found is told after.
+    private bool IsLookedAt(int at) => _tokens[at].Text is "let" or "looking" or "checking"
+        || SentenceEnd(at) is var end && end < _tokens.Count && _tokens[end].IsMark('?');
+
+    // "On the bracket", "with a wire brush".
+    private bool IsTied(int at)
+    {
+        var before = at - 1;
+        while (before >= 0 && (_tokens[before].Text is "the" or "a" or "an" || Is(before, WordReading.Aside)))
+        {
+            before--;
+        }
+
+        return before >= 0 && Is(before, WordReading.Small) && _tokens[before].Text is "near" or "on" or "at" or "by" or "with" or "in" or "against" or "under" or "behind" or "from" or "into" or "of";
+    }
 
     // "Insulation cracked lead six": said of a lead, or of none.
     private bool IsLoosePlace(int at, int next) =>
@@ -161,7 +182,7 @@ internal sealed class NotUnderstood(RepairedText text, IReadOnlyDictionary<int, 
 
     // "No, eight in k", "ten and a have k"; but not "volts at the ballast" or "ten, not nine, k".
     private bool IsLoneUnit(int at, int first, int next) =>
-        !Is(at, WordReading.Number) && _tokens[at].Kind == TokenKind.Word && next - first > 1
+        !Is(at, WordReading.Number) && !(Is(at, WordReading.Aside) && at > 0 && (_tokens[at - 1].Kind == TokenKind.Digits || _numbers.Numbers(at - 1).Count > 0)) && _tokens[at].Kind == TokenKind.Word && next - first > 1
         && !(at == first && Is(at + 1, WordReading.Small)) && _numbers.Unit(at) is { Foreign: false, Angle: false, Doubt: null };
 
     // "On run and two", "plugs when and four".

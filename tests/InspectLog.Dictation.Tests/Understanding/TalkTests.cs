@@ -60,5 +60,59 @@ public sealed class TalkTests
     [InlineData("The beach wire was broken and nobody sang on the pier.")]
     public void Among_many_words_not_understood_a_part_and_a_condition_say_nothing(string text) => Assert.Empty(Read.Reader.Read(text));
 
+    [Theory]
+    [InlineData("The cap goes on with two clips.")]
+    [InlineData("Six leads, six plugs, one cap, one coil.")]
+    [InlineData("Lead three is the long one.")]
+    [InlineData("The secondary is the high one.")]
+    [InlineData("I've got lead two in one hand.")]
+    [InlineData("I've got a new cap and a new rotor with me.")]
+    [InlineData("The Mark two had no ballast.")]
+    public void A_count_or_one_that_stands_for_a_thing_is_no_value(string text) => Assert.Empty(Read.Reader.Read(text));
+
+    [Theory]
+    [InlineData("Lead three was the loose one.", "lead-condition @3 loose")]
+    [InlineData("The plugs on two and four are the wet ones.", "plug-condition @2 wet; plug-condition @4 wet")]
+    [InlineData("The gap on plug six is one point one.", "plug-gap @6 1.1")]
+    [InlineData("The plug gap on three is nine tenths.", "plug-gap @3 0.9")]
+    [InlineData("Timing mark at eight degrees.", "ignition-timing 8")]
+    public void A_number_that_is_one_still_counts(string text, string findings) => Assert.Equal(findings, Read.Line(text));
+
+    [Theory]
+    [InlineData("We did the leads on the ambulance yesterday, all six were chafed.")]
+    [InlineData("My first Triumph had a cracked rotor.")]
+    [InlineData("There was a Healey in with lead four burnt.")]
+    [InlineData("The breakdown man swapped a lead.")]
+    [InlineData("I burnt my arm on it.")]
+    [InlineData("The tape on lead four came off.")]
+    [InlineData("The numbers on the leads are worn off.")]
+    [InlineData("That was the battery, not the feed, twelve point six.")]
+    public void Another_car_another_doer_or_another_thing_is_no_finding(string text) => Assert.Empty(Read.Reader.Read(text));
+
+    [Theory]
+    [InlineData("The Bosch coil's secondary reads nine k.", "coil-secondary-resistance 9000")]
+    [InlineData("The clip end of lead four is burnt.", "lead-condition @4 burnt")]
+    [InlineData("The timing was ten degrees yesterday, now it is eight.", "ignition-timing 8")]
+    public void What_is_of_this_car_counts_beside_it(string text, string findings) => Assert.Equal(findings, Read.Line(text));
+
+    [Fact]
+    public void A_name_marks_the_findings_of_its_sentence() =>
+        Assert.All(Read.Reader.Read("It was the same with the Morris, soot on every plug."), finding => Assert.Contains("morris", finding.Doubt, StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData("Page nine: air gap, point three to point four millimetres.")]
+    [InlineData("Option b, the cap is cracked.")]
+    [InlineData("My point three blade is bent.")]
+    [InlineData("The spare cap has a burnt tower.")]
+    [InlineData("All leads get brittle in the end.")]
+    [InlineData("Assume the feed is twelve volts.")]
+    public void What_is_read_out_taught_or_of_a_tool_is_no_finding(string text) => Assert.Empty(Read.Reader.Read(text));
+
+    [Theory]
+    [InlineData("The point three blade goes, the point three five doesn't.", "pickup-air-gap 0.3|0.35")]
+    [InlineData("Replaced the cap with the spare cap.", "cap-contacts replaced")]
+    [InlineData("All leads are brittle.", "lead-condition @1 cracked; lead-condition @2 cracked; lead-condition @3 cracked; lead-condition @4 cracked; lead-condition @5 cracked; lead-condition @6 cracked")]
+    public void What_was_found_beside_it_counts(string text, string findings) => Assert.Equal(findings, Read.Line(text));
+
     private static string Doubted(string text) => Read.Line(text).Replace(" ?", "", StringComparison.Ordinal);
 }

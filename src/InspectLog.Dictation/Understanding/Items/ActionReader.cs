@@ -114,9 +114,13 @@ internal sealed class ActionReader(PhraseLookup phrases)
 
         var after = at + state.Length;
         var ends = after == next || _tokens[after].Kind == TokenKind.Mark || _tokens[after].Stem is "and" or "now" or "again" or "but";
-        var ofPart = last is { Role: Role.Verb or Role.Was or Role.Now or Role.All or Role.Both } or { Subject: true } or { Number: true };
+        var ofPart = last is { Role: Role.Verb or Role.Was or Role.Now or Role.All or Role.Both } or { Subject: true } or { Number: true } && !IsMeasure(last);
         return ends && ofPart ? new(at, after, Role.Unknown) { Actions = [new(state.Meanings[0])] } : null;
     }
+
+    // "Lead six out" tells of the lead, "six volts out" of the voltage.
+    private bool IsMeasure(Item number) => number is { Number: true } && number.Next > number.First + 1 && _tokens[number.Next - 1] is { Kind: TokenKind.Word } word
+        && NumberWords.Unit(word.Stem) is null && NumberWords.Teen(word.Stem) is null;
 
     private static PhraseTable<(string, string)> Verbs()
     {

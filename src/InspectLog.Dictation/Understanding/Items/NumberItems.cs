@@ -108,8 +108,9 @@ internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOn
             || _tokens[at - 1].Stem is "this" or "that" or "each" or "every" or "other"
             or "another" or "new" or "old" or "which" or "any" or "last" or "next" or "same" or "good" or "bad" or "no");
 
-    // "The one before", "the loose one", "in one hand".
-    private bool IsThatOne(int at) => at > 0 && (_tokens[at - 1].IsWord("the") && (at + 1 >= _tokens.Count || Follows(at + 1))
+    // "The one before", "the loose one", "one old one", "in one hand".
+    private bool IsThatOne(int at) => at + 2 < _tokens.Count && _tokens[at + 2].Stem is "one" or "1" && IsDescribed(at + 1) && !GoesOn(at + 1) && !_tokens[at + 1].IsWord("to")
+        || at > 0 && (_tokens[at - 1].IsWord("the") && (at + 1 >= _tokens.Count || Follows(at + 1))
         || at > 1 && _tokens[at - 2].Stem is "the" or "a" or "an" && IsDescribed(at - 1) && !GoesOn(at + 1)
         || _tokens[at - 1].Stem is "in" or "with" && at + 1 < _tokens.Count && _tokens[at + 1].Kind == TokenKind.Word && phrases.Match(at + 1) is null && !GoesOn(at + 1));
 

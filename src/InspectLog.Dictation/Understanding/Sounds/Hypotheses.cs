@@ -20,6 +20,9 @@ internal sealed class Hypotheses(SoundLookup sounds, Lexicon lexicon)
     // Known words are not doubted in long talk.
     private const int LongestKnownClause = 12;
 
+    // Where no number was heard only in a few words.
+    private const int LongestBareClause = 4;
+
     // Two words wrong in one clause must both be near.
     private const double MostOfPair = 0.2;
 
@@ -93,7 +96,7 @@ internal sealed class Hypotheses(SoundLookup sounds, Lexicon lexicon)
     }
 
     private IEnumerable<Hypothesis> OfKnownWords(Clause clause, List<int> all) =>
-        all.Count > LongestKnownClause || clause.Findings.Count > 0 ? []
+        all.Count > LongestKnownClause || clause.Findings.Count > 0 || all.Count > LongestBareClause && !all.Exists(at => clause.Reading.Words[at] == WordReading.Number) ? []
             : all.SelectMany(at => KnownReplacements(clause, at)).Select(one => new Hypothesis([one]));
 
     // A name or a small word may stand for any phrase; any other word for a name, right before a number: "read three

@@ -10,9 +10,15 @@ internal static class Figures
     private static readonly HashSet<string> Measures = new(
         "pair|set|box|bag|pack|packet|roll|kind|sort|type|brand|make|tin|tube|bottle|lot|batch|half|third|quarter|time|go|try|attempt|way".Split('|'), StringComparer.Ordinal);
 
-    /// <summary>The numbers of a clause that are counts or times.</summary>
+    /// <summary>The numbers of a clause that are counts or times, and the names of what is not meant.</summary>
     public static IEnumerable<(int First, int Next)> In(SpokenClause clause)
     {
+        if (clause.Stem(clause.Start) == "not" && clause.Stem(clause.Start + 1) == "the" && clause.AfterName(clause.Start + 2) == clause.Next && clause.Next > clause.Start + 2)
+        {
+            // "That was the battery, not the feed, twelve point six."
+            yield return (clause.Start, clause.Next);
+        }
+
         for (var at = clause.First; at < clause.Next; at++)
         {
             if (clause.Stem(at) == "past" && clause.IsNumber(at + 1) && at > clause.First && (clause.IsNumber(at - 1) || clause.Stem(at - 1) is "half" or "quarter" or "minute"))
@@ -57,7 +63,8 @@ internal static class Figures
 
     // "With two clips", "four brackets": but "lead two leaks".
     private static bool CountsOthers(SpokenClause clause, int at, int next) =>
-        clause.IsUnknown(next) && NumberWords.Denominator(clause.Stem(next)) is null && clause.Tokens[next].Plural && clause.Text(next).Length > 3 && clause.Stem(at) != "one" && !Names(clause, at - 1);
+        clause.IsUnknown(next) && NumberWords.Denominator(clause.Stem(next)) is null && clause.Tokens[next].Plural && clause.Text(next).Length > 3 && clause.Stem(at) != "one" && !Names(clause, at - 1)
+        && clause.Stem(at - 1) is "with" or "has" or "had" or "have" or "got" or "are" or "were" or "by" or "need" or "the" or "only" or "these" or "those";
 
     private static bool Names(SpokenClause clause, int at) => at >= clause.First
         && (clause.AfterName(at) > at || clause.Phrases.Lexicon.IsPlaceNoun(clause.Stem(at)) || clause.Stem(at) is "number" or "cylinder" or "on" or "and" or "to" or "or" or "pot");

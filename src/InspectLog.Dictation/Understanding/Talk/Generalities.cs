@@ -15,6 +15,8 @@ internal static class Generalities
     // What there is several of in a sheet's words may be one in many cars: "these caps crack".
     private const int MostDescribing = 3;
 
+    private const int MostAround = 15;
+
     /// <summary>Whether a name is of something that has a value: a gap, the secondary.</summary>
     public static bool IsMeasured(SpokenClause clause, int first, int next) =>
         Enumerable.Range(first, next - first).Any(at => Measured.Contains(clause.Stem(at)));
@@ -22,12 +24,12 @@ internal static class Generalities
     /// <summary>The stretches of a clause that are said of a kind.</summary>
     public static IEnumerable<(int First, int Next)> In(SpokenClause clause)
     {
-        if (!clause.NamesPlace(clause.First) && (IsOfAnyOne(clause) || IsOfMany(clause) || IsOfPlaceless(clause) || HasNounForVerb(clause)))
+        if (!clause.NamesPlace(clause.First) && (IsOfAnyOne(clause) || IsOfMany(clause) || IsOfPlaceless(clause) || HasNounForVerb(clause) || Becomes(clause)) || IsOfNumbers(clause))
         {
             yield return (clause.First, clause.Next);
         }
 
-        foreach (var size in Sizes(clause))
+        foreach (var size in Sizes(clause).Concat(Tools(clause)))
         {
             yield return size;
         }
@@ -39,7 +41,7 @@ internal static class Generalities
         for (var at = clause.Start; at < clause.Next; at++)
         {
             var opens = at == clause.Start || clause.Stem(at - 1) is "in" or "on" or "of" or "at" or "from" or "inside";
-            if (opens && clause.Stem(at) is "a" or "an" or "any" && !IsNew(clause, at) && NameAfter(clause, at + 1) is { } after && after < clause.Next && clause.IsVerb(after)
+            if (opens && clause.Stem(at) is "a" or "an" or "any" && !IsNew(clause, at) && NameAfter(clause, at + 1) is { } after && after < clause.Next && (clause.IsVerb(after) || clause.Describes(after) && clause.Tokens[after].Plural)
                 && !(at > clause.Start && clause.Means(clause.Start, term => term.Role is Role.Verb or Role.Person)))
             {
                 return true;
@@ -103,6 +105,22 @@ internal static class Generalities
         return false;
     }
 
+    // "All leads get brittle", "no plug likes oil": what they do, not how they are.
+    private static bool Becomes(SpokenClause clause)
+    {
+        if (clause.Stem(clause.Start) is not ("all" or "every" or "most" or "no" or "some" or "any" or "many" or "few"))
+        {
+            return false;
+        }
+
+        var after = clause.AfterName(clause.Start + 1);
+        return after > clause.Start + 1 && (clause.Stem(after) is "get" or "go" or "come" or "need" || clause.IsUnknown(after) && clause.Tokens[after].Plural && !clause.Tokens[after - 1].Plural);
+    }
+
+    // "The numbers on the leads are worn off."
+    private static bool IsOfNumbers(SpokenClause clause) =>
+        clause.Stem(clause.Start) == "the" && clause.Stem(clause.Start + 1) == "number" && clause.Stem(clause.Start + 2) is "on" or "of" or "by" or "for";
+
     // "Each tower feeds one plug", "wear leads to misfires": what looks like a part is the verb.
     private static bool HasNounForVerb(SpokenClause clause) => Enumerable.Range(clause.Start, clause.Next - clause.Start).Any(at =>
         at > clause.Start && (clause.Text(at) is "feeds" or "supplies" || clause.Text(at) == "leads" && clause.Stem(at + 1) == "to" && !clause.IsNumber(at + 2))
@@ -120,6 +138,26 @@ internal static class Generalities
             }
         }
     }
+
+    // "My point three blade is bent": a blade's size is a reading only where it goes or does not.
+    private static IEnumerable<(int First, int Next)> Tools(SpokenClause clause)
+    {
+        for (var at = clause.First; at < clause.Next; at++)
+        {
+            if (clause.IsNumber(at) && !(at > clause.First && clause.IsNumber(at - 1)) && AfterSize(clause, at).Any(next => clause.Stem(next) is "blade" or "feeler" or "gauge" or "leaf" or "shim") && !IsTried(clause, at))
+            {
+                yield return (clause.First, clause.Next);
+            }
+        }
+    }
+
+    private static IEnumerable<int> AfterSize(SpokenClause clause, int at) =>
+        clause.Numbers.Numbers(at).SelectMany(number => clause.Numbers.Unit(number.Next) is { } unit ? [number.Next, unit.Next] : new[] { number.Next });
+
+    // What was tried may be told before or after.
+    private static bool IsTried(SpokenClause clause, int at) => Enumerable.Range(Math.Max(0, at - MostAround), MostAround * 2).TakeWhile(word => word < clause.Tokens.Count).Any(word =>
+        clause.Tokens[word].Stem is "in" or "through" or "between" or "gap" or "fit" or "under" or "with"
+        || clause.Phrases.Means(word, term => term.Role is Role.Goes or Role.Stops or Role.DoesNot or Role.Does));
 
     private static int? Size(SpokenClause clause, int at)
     {

@@ -22,14 +22,44 @@ internal static class OtherOwners
             yield return (clause.First, clause.Next);
         }
 
+        if (IsSpare(clause))
+        {
+            yield return (clause.First, clause.Next);
+        }
+
         for (var at = clause.First; at < clause.Next; at++)
         {
+            if (Happened(clause, at))
+            {
+                yield return (at, clause.Next);
+            }
+
             if (clause.Stem(at) is "his" or "their" && NameWithin(clause, at + 1)
                 || clause.Text(at) == "'s" && clause.IsUnknown(at - 1) && clause.AfterName(at + 1) > at + 1)
             {
                 yield return (clause.First, clause.Next);
             }
         }
+    }
+
+    // "The spare cap has a burnt tower"; but "fitted the spare rotor".
+    private static bool IsSpare(SpokenClause clause)
+    {
+        var words = Enumerable.Range(clause.First, clause.Next - clause.First);
+        return words.Any(at => clause.Stem(at) is "spare" or "scrap" && clause.AfterName(at + 1) > at + 1)
+            && !words.Any(at => clause.Means(at, term => term.Action is not null) || clause.Stem(at) is "on" or "in" or "back");
+    }
+
+    // "I burnt my arm", "he cracked a joke": what a person did to something that is no part.
+    private static bool Happened(SpokenClause clause, int at)
+    {
+        if (clause.Text(at) is not ("i" or "he" or "we" or "they" or "you") || clause.Phrases.Match(at + 1) is not { } did || !clause.Means(at + 1, term => term.Condition is not null))
+        {
+            return false;
+        }
+
+        var to = at + 1 + did.Length;
+        return clause.Stem(to) is "my" or "his" or "their" or "your" or "our" || clause.Stem(to) is "a" or "the" && clause.IsUnknown(to + 1);
     }
 
     // "The alternator gives", "the six cylinder version runs": the token after the name of another part that something is

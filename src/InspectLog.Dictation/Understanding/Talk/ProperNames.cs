@@ -21,7 +21,7 @@ internal static class ProperNames
     {
         for (var at = clause.First + 1; at < clause.Next; at++)
         {
-            if (At(clause.Phrases, at) && clause.AfterName(at + 1) == at + 1 && (Placed(clause, at - 1) || clause.Stem(at - 1) is "a" or "an" or "the" && Told(clause, at + 1)))
+            if (At(clause.Phrases, at) && clause.AfterName(at + 1) == at + 1 && (Placed(clause, at - 1) || Told(clause, at + 1)))
             {
                 yield return (clause.First, clause.Next);
             }

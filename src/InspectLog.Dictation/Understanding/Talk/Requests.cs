@@ -30,6 +30,12 @@ internal static class Requests
             }
         }
 
+        if (clause.Text(clause.Start) is "who" or "why")
+        {
+            // "... but who cleans a rotor these days": asked within the sentence.
+            yield return (clause.Start, clause.Next);
+        }
+
         if (clause.Stem(clause.Start) == "had" && clause.Stem(clause.Start + 1) is "the" or "it" or "this" or "that" or "they" or "lead" or "plug"
             && Enumerable.Range(clause.Start, clause.Next - clause.Start).Any(at => clause.Stem(at) == "been"))
         {

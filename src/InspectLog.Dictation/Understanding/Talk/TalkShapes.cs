@@ -16,6 +16,11 @@ internal static class TalkShapes
     /// <summary>The stretches of a sentence that are no finding of this car.</summary>
     public static IEnumerable<(int First, int Next)> In(PhraseLookup phrases, NumberLookup numbers, int first, int next)
     {
+        if (References.Opens(new(phrases, numbers, first, next)))
+        {
+            yield return (first, next);
+        }
+
         foreach (var (from, to) in Clauses.Of(phrases.Tokens, first, next))
         {
             var clause = new SpokenClause(phrases, numbers, from, to);
