@@ -90,4 +90,10 @@ public sealed class RowsTests
         Assert.Equal(
             "lead-resistance @1 5000; lead-resistance @2 5000; lead-resistance @3 6000; lead-resistance @4 6000; lead-resistance @5 7000; lead-resistance @6 8000",
             Read.Line(text));
+
+    [Fact]
+    public void Figures_that_count_one_two_three_before_each_value_are_the_cylinders() =>
+        Assert.Equal(
+            "lead-resistance @1 5000; lead-resistance @2 5200; lead-resistance @3 5100",
+            Read.Line("1, 5 k, 2, 5.2, 3, 5.1.", "lead-resistance"));
 }

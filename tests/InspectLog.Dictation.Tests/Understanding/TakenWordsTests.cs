@@ -20,6 +20,10 @@ public sealed class TakenWordsTests
     [InlineData("Moved the pickup, no the gap is 0.35.", "pickup-air-gap 0.35")]
     [InlineData("Boot plug 2 back in.", "plug-condition @2 reconnected")]
     [InlineData("Timing red 12.", "ignition-timing 12")]
+    [InlineData("Gap 4 plug 2, 30 thou.", "plug-gap @2 0.762")]
+    [InlineData("Total 4 coil and ballast is 1.55 ohms.", "coil-circuit-resistance 1.55")]
+    [InlineData("Plug 6, 10.", "plug-condition @6 good")]
+    [InlineData("Plugs 5 and 6, both nice and 10.", "plug-condition @5 good; plug-condition @6 good")]
     [InlineData("The gap at the reluctor 2, 0.34 mm.", "pickup-air-gap 0.34")]
     [InlineData("Plug 3 redap to 0.8.", "plug-gap @3 0.8; plug-gap @3 adjusted")]
     [InlineData("Cleaned and read gap plug 3.", "plug-condition @3 cleaned; plug-gap @3 adjusted")]
@@ -34,6 +38,10 @@ public sealed class TakenWordsTests
         Assert.Equal(
             ["lead-condition @6 replaced", "lead-resistance @6 6500 ('one' was heard as '1')"],
             Read.Reader.Read("Replaced lead 6. New 1 is 6.5 k.").Select(finding => Read.Short(finding) + (finding.Doubt is { } doubt ? $" ({doubt})" : "")));
+
+    [Fact]
+    public void A_before_several_is_all() =>
+        Assert.Equal(Read.Line("All leads reconnected."), Read.Line("A leads reconnected."));
 
     [Fact]
     public void Point_in_a_fraction_beside_a_whole_number_is_read_as_its_bar_and_marked()
@@ -63,6 +71,7 @@ public sealed class TakenWordsTests
     [InlineData("Wire brush plug 4.", "plug-condition @4 cleaned")]
     [InlineData("Cleaned and regap plug 3.", "plug-condition @3 cleaned; plug-gap @3 adjusted")]
     [InlineData("Lead 3 replace.", "lead-condition @3 replaced")]
+    [InlineData("Pull the rotor and replaced it.", "rotor-blade disconnected; rotor-blade replaced")]
     [InlineData("Plug all the leads back in.", "lead-condition @1 reconnected; lead-condition @2 reconnected; lead-condition @3 reconnected; "
         + "lead-condition @4 reconnected; lead-condition @5 reconnected; lead-condition @6 reconnected")]
     public void What_was_heard_as_an_order_is_taken_for_what_was_done_and_marked(string text, string findings)

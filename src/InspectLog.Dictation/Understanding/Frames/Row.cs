@@ -19,7 +19,18 @@ internal sealed class Row(CheckSheet sheet, NumberLookup numbers, Draft draft)
     {
         var places = draft.Frame.Places.Sum(place => place.Cylinders.Count);
         var expected = places > 1 ? places : places == 0 && (score >= Topics.SubjectWeight || ofOpen) ? sheet.Cylinders : 0;
-        return expected > 0 && !draft.Frame.Says && !HoldsRange() && Counts() == expected;
+        return expected > 0 && !draft.Frame.Says && !HoldsRange() && Counts() == expected && !NumbersItself();
+    }
+
+    // "One, five k, two, five point two, three, five": every other number counts the places.
+    private bool NumbersItself()
+    {
+        var last = draft.Items.Skip(draft.At).TakeWhile(item => item.Number || item.Role is Role.Comma).Last();
+        var starts = Enumerable.Range(draft.Item.First, last.Next - draft.Item.First)
+            .Where(at => (at == draft.Item.First || _tokens[at - 1].IsMark(',')) && numbers.Numbers(at).Count > 0)
+            .Select(at => numbers.Numbers(at)).ToList();
+        var places = starts.Where((_, i) => i % 2 == 0).Select(readings => readings is [{ Whole: true } number, ..] ? number.Value : -1).ToList();
+        return starts.Count >= 4 && starts.Count % 2 == 0 && places[0] == 1 && places.Zip(places.Skip(1)).All(pair => pair.Second == pair.First + 1);
     }
 
     private bool HoldsRange() => Enumerable.Range(draft.Item.First, draft.Item.Next - draft.Item.First)

@@ -17,7 +17,7 @@ internal sealed class FiguresForWords(Lexicon lexicon)
     /// <summary>The text with such figures taken for the words.</summary>
     public TakenText In(TakenText text)
     {
-        for (var at = 1; at + 1 < text.Tokens.Count; at++)
+        for (var at = 1; at < text.Tokens.Count; at++)
         {
             if (Word(text.Tokens, at) is { } word)
             {
@@ -29,11 +29,13 @@ internal sealed class FiguresForWords(Lexicon lexicon)
     }
 
     private string? Word(IReadOnlyList<Token> tokens, int at) =>
-        tokens[at] is not { Kind: TokenKind.Digits, Lead: '\0' } || tokens[at + 1] is { Kind: TokenKind.Digits, Glued: true }
+        tokens[at] is not { Kind: TokenKind.Digits, Lead: '\0' } || at + 1 < tokens.Count && tokens[at + 1] is { Kind: TokenKind.Digits, Glued: true }
             ? null
             : tokens[at].Text switch
             {
-                "1" => IsOne(tokens, at) ? "one" : null,
+                "1" when IsOne(tokens, at) => "one",
+                "10" when IsTan(tokens, at) => "tan",
+                _ when at + 1 == tokens.Count => null,
                 "2" => IsTo(tokens, at) ? "to" : IsTooth(tokens, at) ? "tooth" : IsToo(tokens, at) ? "too" : null,
                 "4" => IsFor(tokens, at) ? "for" : IsFore(tokens, at) ? "before" : null,
                 _ => null,
@@ -56,10 +58,22 @@ internal sealed class FiguresForWords(Lexicon lexicon)
     // "It's 2 wide", "way 2 big".
     private static bool IsToo(IReadOnlyList<Token> tokens, int at) => Links.Contains(tokens[at - 1].Stem) && Sizes.Contains(tokens[at + 1].Text);
 
-    // "Lead 4 cylinder 5", "the gap 4 number 2".
+    // "Lead 4 cylinder 5", "the gap 4 plug 2", "the total 4 coil and ballast".
     private bool IsFor(IReadOnlyList<Token> tokens, int at) =>
-        lexicon.IsSubjectWord(tokens[at - 1].Stem) && tokens[at + 1].Stem is "cylinder" or "number"
-        && at + 2 < tokens.Count && tokens[at + 2].Kind == TokenKind.Digits;
+        lexicon.IsSubjectWord(tokens[at - 1].Stem) && at + 2 < tokens.Count && tokens[at + 2].Kind == TokenKind.Digits
+            && (tokens[at + 1].Stem is "cylinder" or "number" || lexicon.IsPlaceNoun(tokens[at + 1].Stem) && !lexicon.IsPlaceNoun(tokens[at - 1].Stem))
+        || tokens[at - 1].Text is "total" or "reading" or "value" or "figure" && lexicon.IsSubjectWord(tokens[at + 1].Stem);
+
+    // "Plugs one to six, all 10": said of plugs, where no value and no number of a plug can stand.
+    private static bool IsTan(IReadOnlyList<Token> tokens, int at)
+    {
+        var sentence = tokens.Take(at).Reverse().TakeWhile(token => !token.IsMark('.')).ToList();
+        var due = tokens[at - 1].Stem is "all" or "rest" or "nice" or "both" || tokens[at - 1].IsWord("and") && at > 1 && tokens[at - 2].Kind == TokenKind.Word || tokens[at - 1].Kind == TokenKind.Digits
+            || tokens[at - 1].IsMark(',') && at > 1 && tokens[at - 2].Kind == TokenKind.Digits;
+        return due && (at + 1 == tokens.Count || tokens[at + 1].Kind == TokenKind.Mark && !tokens[at + 1].IsMark('-'))
+            && sentence.Exists(token => token.IsWord("plug"))
+            && !sentence.Exists(token => token.Stem is "gap" or "thou" or "mm" or "millimeter");
+    }
 
     // "7 degrees by 4".
     private static bool IsFore(IReadOnlyList<Token> tokens, int at) =>

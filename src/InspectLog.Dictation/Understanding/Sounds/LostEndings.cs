@@ -9,10 +9,10 @@ internal sealed class LostEndings(Lexicon lexicon)
     // Verbs whose past is told by a last d or t alone.
     private static readonly HashSet<string> Verbs = Words(
         "change|clean|replace|swap|open|close|brush|regap|renew|remove|wipe|tighten|loosen|turn|move|unplug|unclip|refix|secure|"
-        + "retime|plug|dress|file|dry|lower|raise|advance|retard");
+        + "retime|plug|pull|gap|dress|file|dry|lower|raise|advance|retard");
 
     // Those that say how something is, too: "clean plugs", "close to the limit".
-    private static readonly HashSet<string> AlsoConditions = Words("clean|open|close|secure|plug|dry|lower|retard");
+    private static readonly HashSet<string> AlsoConditions = Words("clean|open|close|secure|plug|gap|dry|lower|retard");
 
     private static readonly HashSet<string> Before = Words("i|we|so|and|just|then|also");
     private static readonly HashSet<string> Determiners = Words("the|it|them|all|both|that|those|up|down|out");
@@ -50,11 +50,11 @@ internal sealed class LostEndings(Lexicon lexicon)
     private bool Begins(IReadOnlyList<Token> tokens, int first, int at, int next) =>
         at + 1 < next
             && (Opens(tokens, first, at) || at - 2 >= first && tokens[at - 1].IsWord("and") && IsPast(tokens[at - 2]))
-            && (Determiners.Contains(tokens[at + 1].Text) || tokens[at].Text is "open" or "close" && HasNewValue(tokens, at, next) || !AlsoConditions.Contains(tokens[at].Text) && lexicon.IsSubjectWord(tokens[at + 1].Stem));
+            && (Determiners.Contains(tokens[at + 1].Text) || tokens[at].Text is "open" or "close" or "gap" && HasNewValue(tokens, at, next) || !AlsoConditions.Contains(tokens[at].Text) && lexicon.IsSubjectWord(tokens[at + 1].Stem));
 
     // "Open plug 3 to 0.9".
     private static bool HasNewValue(IReadOnlyList<Token> tokens, int at, int next) =>
-        Enumerable.Range(at + 2, Math.Max(0, next - at - 3)).Any(to => tokens[to].IsWord("to") && tokens[to + 1].Kind == TokenKind.Digits);
+        Enumerable.Range(at + 2, Math.Max(0, next - at - 3)).Any(to => tokens[to].Stem is "to" or "at" && tokens[to + 1].Kind == TokenKind.Digits);
 
     // "Wire brush plug 4": the first word of a clause but for the wire.
     private static bool Opens(IReadOnlyList<Token> tokens, int first, int at)
@@ -74,7 +74,7 @@ internal sealed class LostEndings(Lexicon lexicon)
     {
         [.., 'e'] => verb + "d",
         [.., 'r', 'y'] => verb[..^1] + "ied",
-        [.., 'a' or 'i', 'p'] => verb + verb[^1] + "ed",
+        [.., 'a' or 'i', 'p'] => verb + "ped",
         [.., 'u', 'g'] => verb + "ged",
         _ => verb + "ed",
     };

@@ -13,7 +13,7 @@ internal sealed class SoundAlikes(Lexicon lexicon)
     {
         for (var at = 0; at + 1 < text.Tokens.Count; at++)
         {
-            var word = IsNow(text.Tokens, at) ? "now" : IsPut(text.Tokens, at) ? "put" : IsRead(text.Tokens, at) ? "read" : null;
+            var word = IsNow(text.Tokens, at) ? "now" : IsPut(text.Tokens, at) ? "put" : IsRead(text.Tokens, at) ? "read" : IsAll(text.Tokens, at) ? "all" : null;
             text = word is null ? text : text.With(at, at + 1, word);
         }
 
@@ -23,6 +23,10 @@ internal sealed class SoundAlikes(Lexicon lexicon)
     // "No the gap is": nobody says no to a thing with an article.
     private static bool IsNow(IReadOnlyList<Token> tokens, int at) =>
         tokens[at].IsWord("no") && at > 0 && tokens[at - 1].Kind == TokenKind.Mark && AfterNow.Contains(tokens[at + 1].Text);
+
+    // "A leads reconnected".
+    private bool IsAll(IReadOnlyList<Token> tokens, int at) =>
+        tokens[at].Text == "a" && tokens[at + 1].Plural && lexicon.IsPlaceNoun(tokens[at + 1].Stem) && (at == 0 || tokens[at - 1].Kind == TokenKind.Mark);
 
     // "Timing red 12".
     private bool IsRead(IReadOnlyList<Token> tokens, int at) =>
