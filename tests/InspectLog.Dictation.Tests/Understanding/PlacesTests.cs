@@ -77,4 +77,9 @@ public sealed class PlacesTests
         Assert.Equal(cylinder, finding.Place?.Cylinder);
         Assert.NotNull(finding.Doubt);
     }
+
+    [Theory]
+    [InlineData("Lead resistance on lead 1 reads 1 k.")]
+    [InlineData("Lead resistance on lead one measures one k.")]
+    public void One_before_a_verb_and_a_one_is_a_cylinder(string text) => Assert.Equal("lead-resistance @1 1000", Read.Line(text));
 }

@@ -117,7 +117,8 @@ internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOn
     private bool Follows(int at) => _tokens[at].Stem is "before" or "after" or "in" or "on" or "with" or "that" or "i" or "we" or "he" or "she" or "you" or "from" or "at" or "over" or "by";
 
     private bool IsDescribed(int at) => _tokens[at].Kind == TokenKind.Word && !phrases.Means(at, term => term.Subject) && !_lexicon.IsPlaceNoun(_tokens[at].Stem)
-        && _tokens[at].Stem is not ("is" or "at" or "on" or "of" or "about" or "was" or "reads" or "in" or "and");
+        && _tokens[at].Stem is not ("is" or "at" or "on" or "of" or "about" or "in" or "and")
+        && !phrases.Means(at, term => term.Role is Role.Verb or Role.Was);
 
     // "One point two", "one k", "one thou".
     private bool GoesOn(int at) => at < _tokens.Count && (NumberWords.IsPoint(_tokens[at].Stem) || runs.IsUnit(at) || _tokens[at].Kind == TokenKind.Digits);
