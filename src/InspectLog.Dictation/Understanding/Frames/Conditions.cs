@@ -7,6 +7,9 @@ namespace InspectLog.Dictation.Understanding.Frames;
 /// <summary>Takes what is said of how a subject is: conditions, "good", "bad", "nothing".</summary>
 internal sealed class Conditions(Draft draft, FrameBreaks breaks, IReadOnlyList<Token> tokens)
 {
+    /// <summary>Why "no good" is to be looked at.</summary>
+    public const string Vague = "what is wrong was not said";
+
     public void Take(Item item)
     {
         // "Cleaned the soot off plug two": what was cleaned away.
@@ -51,11 +54,16 @@ internal sealed class Conditions(Draft draft, FrameBreaks breaks, IReadOnlyList<
         && (draft.Frame.Says || draft.Frame.Echo != Echo.None || draft.Items.Take(draft.At).Any(earlier => earlier.Blocked)) && draft.Ahead() is null && tokens[item.First].Stem is "okay" or "ok" or "right" or "allright" or "all";
 
     /// <summary>"Spark is missing on three": what was named is absent.</summary>
-    public void Absent()
+    public void Absent(Item item)
     {
         if (draft.Frame.Predicates is [.., ConditionSaid { Naming: true } named])
         {
             draft.Frame.Predicates[^1] = named with { Negated = true };
+        }
+        else if (draft.Frame is { Placed: true, Mentioned: false, Says: false } && draft.Ahead() is null or { Role: Role.Comma or Role.And or Role.But })
+        {
+            // "Four's missing."
+            Nothing(item);
         }
         else
         {
@@ -75,7 +83,7 @@ internal sealed class Conditions(Draft draft, FrameBreaks breaks, IReadOnlyList<
         breaks.Predicate();
         draft.Frame.Predicates.Add(new ConditionSaid(item.First, item.Next, [], Good: true, Negated: !draft.Negated)
         {
-            Doubt = draft.Negated ? null : "what is wrong was not said",
+            Doubt = draft.Negated ? null : Vague,
         });
         draft.Negated = false;
         draft.AfterPredicate();

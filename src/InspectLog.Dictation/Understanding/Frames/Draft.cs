@@ -52,6 +52,9 @@ internal sealed class Draft
     /// <summary>Why the value to come is to be looked at twice.</summary>
     public string? ValueDoubt { get; set; }
 
+    /// <summary>The value to come was read before the one just said: "is ten, was twelve".</summary>
+    public bool ValueWas { get; set; }
+
     /// <summary>The correction under way.</summary>
     public Repair? Repair { get; set; }
 
@@ -60,7 +63,7 @@ internal sealed class Draft
     /// <summary>Starts on the items of the next sentence, with a fresh frame unless it goes on with the last one.</summary>
     public void Begin(IReadOnlyList<Item> items, bool goesOn)
     {
-        (Items, At, Repair, Negated, Between, ValueDoubt) = (items, 0, null, false, false, null);
+        (Items, At, Repair, Negated, Between, ValueDoubt, ValueWas) = (items, 0, null, false, false, null, false);
         Sentence++;
         AfterSubject();
         SubjectJustSaid = false;

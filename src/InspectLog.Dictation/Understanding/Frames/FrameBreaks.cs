@@ -42,7 +42,7 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
     private bool Attaches(bool place)
     {
         var frame = draft.Frame;
-        if (place && frame is { Counted: > 0, Placed: false } || place && ListsPlaces(frame))
+        if (place && frame is { Counted: > 0, Placed: false } && !(draft.Ahead() is { Role: Role.Verb or Role.Was } or { Condition: true }) || place && ListsPlaces(frame))
         {
             return true;
         }
@@ -99,6 +99,7 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
 
     private bool Ends(Frame frame) =>
         frame.Echo != Echo.None
+        || draft.AfterBut && SubjectAhead()
         || draft.Separated && (draft.Item is { Subject: true, Actions.Count: 0 } || frame.HasSubject && SubjectAhead())
         || !frame.SubjectBefore && frame.SubjectAfter && !draft.VerbSinceSubject
         || frame is { SubjectBefore: true, PlaceAfter: true };

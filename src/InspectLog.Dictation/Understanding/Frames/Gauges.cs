@@ -6,6 +6,7 @@ namespace InspectLog.Dictation.Understanding.Frames;
 internal sealed class Gauges(Draft draft)
 {
     private bool? _ahead;
+    private bool _taken;
 
     /// <summary>What was said of the gauge whose size comes now: "goes at point three".</summary>
     public bool? TakeAhead()
@@ -18,19 +19,25 @@ internal sealed class Gauges(Draft draft)
     /// <summary>The gauge whose size comes next goes or stops.</summary>
     public void Ahead(bool goes) => _ahead = goes;
 
-    public void Reset() => _ahead = null;
+    public void Reset() => (_ahead, _taken) = (null, false);
 
     /// <summary>A gauge goes or stops: the one just said, or the one to come.</summary>
     public void Mark(bool goes)
     {
         goes &= !draft.Negated;
         draft.Negated = false;
+        if (_taken)
+        {
+            _taken = false;
+            return;
+        }
+
         var predicates = draft.Frame.Predicates;
         if (predicates is [.., ValueSaid { Goes: null } value] && (!draft.Comma || draft.Ahead() is null or { Role: Role.Comma or Role.And or Role.But }))
         {
             predicates[^1] = value with { Goes = goes };
         }
-        else if (predicates is not [.., ValueSaid { Goes: not null }] || draft.Separated)
+        else if (predicates is not [.., ValueSaid { Goes: not null }] || draft.Separated || SizeNext())
         {
             _ahead = goes;
         }
@@ -45,6 +52,12 @@ internal sealed class Gauges(Draft draft)
         {
             draft.Negated = true;
         }
+        else if (!alone && EndsThere() && draft.Frame.Predicates is [.., ValueSaid { Goes: null } tried])
+        {
+            // "Tried point four, it wouldn't go".
+            draft.Frame.Predicates[^1] = tried with { Goes = false };
+            (draft.Negated, _taken) = (false, true);
+        }
         else if (draft.Frame.Predicates is [.., ValueSaid])
         {
             draft.Negated = false;
@@ -58,6 +71,16 @@ internal sealed class Gauges(Draft draft)
         {
             draft.Negated = true;
         }
+    }
+
+    // "No go at point three".
+    private bool SizeNext() => draft.Ahead(item => item.Role is not (Role.Filler or Role.Preposition)) is { Number: true };
+
+    // Whether nothing follows the verb that it could be said of.
+    private bool EndsThere()
+    {
+        var verb = draft.Items.Skip(draft.At + 1).SkipWhile(item => item.Role == Role.Filler).Skip(1);
+        return verb.FirstOrDefault(item => item.Role is not (Role.Filler or Role.Preposition)) is null or { Role: Role.Comma or Role.But or Role.And };
     }
 
     /// <summary>"Does": of a gauge just said, or of the verb before.</summary>

@@ -11,9 +11,16 @@ internal sealed class NamesAhead(Draft draft, IReadOnlyList<Token> tokens)
     /// <param name="mentioned">Whether a name stands before the numbers already.</param>
     public IEnumerable<NamedWord> Words(bool mentioned)
     {
+        var gauged = draft.At > 0 && draft.Items.Take(draft.At).Any(item => item.Role is Role.Goes or Role.Stops);
         for (var i = draft.At + 1; i < draft.Items.Count; i++)
         {
             var item = draft.Items[i];
+            if (gauged && !mentioned && (item.Number || item.Role is Role.Comma or Role.And or Role.But && IsGauged(i + 1)))
+            {
+                // "Goes at point three and stops at point four on the pickup".
+                continue;
+            }
+
             if (item.Role == Role.Comma && !mentioned && OnlyNames(i + 1))
             {
                 mentioned = true;
@@ -33,6 +40,8 @@ internal sealed class NamesAhead(Draft draft, IReadOnlyList<Token> tokens)
             }
         }
     }
+
+    private bool IsGauged(int at) => draft.Items.Skip(at).FirstOrDefault(item => item.Role != Role.Filler)?.Role is Role.Goes or Role.Stops;
 
     // "The ballast plus coil", "the cap and rotor".
     private bool JoinsNames(int and) =>

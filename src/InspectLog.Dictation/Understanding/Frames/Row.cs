@@ -19,7 +19,7 @@ internal sealed class Row(CheckSheet sheet, NumberLookup numbers, Draft draft)
     {
         var places = draft.Frame.Places.Sum(place => place.Cylinders.Count);
         var expected = places > 1 ? places : places == 0 && (score >= Topics.SubjectWeight || ofOpen) ? sheet.Cylinders : 0;
-        return expected > 0 && !draft.Frame.Says && !HoldsRange() && Counts() == expected && !NumbersItself();
+        return expected > 0 && !draft.Frame.Says && !draft.Repairing && !HoldsRange() && Counts() == expected && !NumbersItself();
     }
 
     // "One, five k, two, five point two, three, five": every other number counts the places.

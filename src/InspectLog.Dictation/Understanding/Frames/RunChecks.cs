@@ -27,11 +27,24 @@ internal sealed class RunChecks(CheckSheet sheet, Topics topics, NumberLookup nu
         var carried = earlier.FirstOrDefault() ?? [];
         var named = topics.Rank(own);
         var before = topics.Rank(carried);
+        if (own.Count == 0 && before is [{ Subject: 0 }, _, ..] && earlier.Skip(1).FirstOrDefault() is { } wider)
+        {
+            // "Plug three. Gap looks big. One point two.": the gap of the plug.
+            var both = topics.Rank(carried.Concat(wider)).ToDictionary(ranked => ranked.Check, ranked => ranked.Score);
+            before = [.. before.OrderByDescending(ranked => both.GetValueOrDefault(ranked.Check)).Select(ranked => ranked with { Parts = both.GetValueOrDefault(ranked.Check) })];
+        }
+
         if (own.Count == 0 && before.Count > 0 && !before.Any(Measured))
         {
             // "Lead four. Burnt near the boot. Twelve k.": the boot has no value, the lead has.
             named = before;
             before = earlier.Skip(1).Select(topics.Rank).FirstOrDefault(ranked => ranked.Any(Measured)) ?? before;
+        }
+
+        if (own.Count > 0 && named.Count == 0 && before.Any(Measured) && !before.Any(one => Measured(one) && topics.Touches(one.Check, own)) && sheet.Checks.Where(check => check.Measurand is not null && topics.Touches(check, own)).ToList() is { Count: > 0 } touched)
+        {
+            // "Circuit's one point four": not a whole name, but no other part either.
+            return [.. touched.Select(check => (check, 0))];
         }
 
         if (own.Count > 0 && (named.Any(Measured) || !before.Any(Measured)))
@@ -42,7 +55,7 @@ internal sealed class RunChecks(CheckSheet sheet, Topics topics, NumberLookup nu
         if (before.Count > 0)
         {
             // "Secondary nine k. Verdigris on towers three and six.": cylinders of the cap, or values of the coil.
-            var told = named.Count > 0 ? named.Select(one => one.Check) : Told();
+            var told = named.Select(one => one.Check).Concat(Told());
             return [.. told.Except(before.Select(one => one.Check)).Select(check => (check, before[0].Score + Topics.PartWeight)), .. Scores(before)];
         }
 
@@ -56,10 +69,17 @@ internal sealed class RunChecks(CheckSheet sheet, Topics topics, NumberLookup nu
         return [.. (nameless ? ByUnit() : byCondition).Select(check => (check, 0))];
     }
 
-    // "Secondary nine k. Two and three are crossed.": the condition that follows tells of cylinders.
-    private IEnumerable<Check> Told() => draft.Ahead() is { Role: Role.Verb or Role.Was or Role.Not } or { Condition: true }
-        ? draft.RestOfClause().SelectMany(item => item.Conditions).Select(term => term.Check).Where(check => check.PerCylinder && check.Measurand is null).Distinct().Take(1)
-        : [];
+    /// <summary>Whether the check itself was named a little before: the timing, not only the distributor.</summary>
+    public bool Spoken(Check check) => draft.Frames.Reverse().Take(MostCarried).Any(frame => topics.Rank(frame.Bag).Any(ranked => ranked.Check == check && ranked.Subject > 0));
+
+    // "Secondary nine k. Two and three are crossed.", "engine starts, misfires on three": a condition beside them tells of
+    // cylinders.
+    private IEnumerable<Check> Told()
+    {
+        var ahead = draft.Ahead() is { Role: Role.Verb or Role.Was or Role.Not } or { Condition: true } ? draft.RestOfClause().SelectMany(item => item.Conditions) : [];
+        return draft.Frame.Predicates.OfType<ConditionSaid>().SelectMany(said => said.Terms).Concat(ahead)
+            .Select(term => term.Check).Where(check => check.PerCylinder && check.Measurand is null).Distinct().Take(1);
+    }
 
     // Where nothing names a check, a unit that was said may; without one the numbers can only be cylinders.
     private IEnumerable<Check> ByUnit()

@@ -67,7 +67,7 @@ internal sealed class RunReader(
 
     // "The distributor" and "the strobe" tell of an angle only where degrees are said: they have a price and an age too.
     private IReadOnlyList<NumberRole> Sized(Reading best, IReadOnlyList<NumberRole> roles) =>
-        best.Check.Measurand?.Kind == QuantityKind.Angle && (best.Check != openCheck && best.Score < Topics.SubjectWeight || IsModel())
+        best.Check.Measurand?.Kind == QuantityKind.Angle && (best.Check != openCheck && best.Score < Topics.SubjectWeight && !_checks.Spoken(best.Check) || IsModel())
             ? [.. roles.Where(role => role is not ValueNumber { UnitSaid: false })]
             : roles;
 

@@ -20,6 +20,8 @@ internal sealed class Signs(
             case Role.Does:
                 gauges.Does();
                 break;
+            case Role.Stops when IsSize(item):
+                break;
             case Role.Goes or Role.Stops:
                 gauges.Mark(goes: item.Role == Role.Goes);
                 break;
@@ -29,8 +31,11 @@ internal sealed class Signs(
             case Role.Nothing:
                 conditions.Nothing(item);
                 break;
+            case Role.Absent when tokens[item.First].IsWord("gone") && draft.At + 1 < draft.Items.Count && draft.Items[draft.At + 1].Condition:
+                // "The spark's gone weak."
+                break;
             case Role.Absent:
-                conditions.Absent();
+                conditions.Absent(item);
                 break;
             case Role.Bad:
                 conditions.Bad(item);
@@ -70,6 +75,9 @@ internal sealed class Signs(
         }
     }
 
+    // "The gap's too big, one point three": no gauge was spoken of.
+    private bool IsSize(Item item) => tokens[item.Next - 1].Stem is "big" or "tight" or "thick" && draft.Frame is { Mentioned: true, Says: false };
+
     // "None cracked": of all, not cracked.
     private void NoneOf(Item item)
     {
@@ -84,7 +92,8 @@ internal sealed class Signs(
     // After a comma "it" and "they" begin anew.
     private void Pronoun(Item item)
     {
-        if (draft is { Separated: true, Frame.Says: true, Repairing: false })
+        var tried = draft.Frame.Predicates is [.., ValueSaid { Goes: null, Check.Measurand.Gauge: true }] && draft.Ahead() is { Role: Role.DoesNot or Role.Does or Role.Goes or Role.Stops };
+        if (draft is { Separated: true, Frame.Says: true, Repairing: false } && !tried)
         {
             draft.Open();
             draft.Negated = false;

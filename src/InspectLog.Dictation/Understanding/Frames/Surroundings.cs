@@ -38,6 +38,12 @@ internal sealed class Surroundings(Draft draft, Lexicon lexicon, IReadOnlyList<T
     /// <summary>"On three towers", "two of the leads": how many, which are still to be named.</summary>
     public int? CountsNamed(Item item)
     {
+        if (!draft.PlaceMarked && SmallNumber(item.First) is { } of && item.First + 2 < tokens.Count && tokens[item.First + 1].IsWord("of")
+            && tokens[item.First + 2].Stem is "them" or "these" or "those")
+        {
+            return of;
+        }
+
         if (item.Next == item.First + 1 && draft.Frame is { Counted: > 0, Placed: false } && draft.Before?.Role == Role.Filler && PluralPart(draft.At + 1))
         {
             // "Five of the six leads".

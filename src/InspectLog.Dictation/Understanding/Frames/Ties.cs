@@ -40,6 +40,7 @@ internal sealed class Ties(Draft draft, Subjects subjects, Gauges gauges, Surrou
                 break;
             case Role.Verb or Role.Was:
                 (draft.VerbSinceSubject, draft.PlaceMarked) = (true, false);
+                draft.ValueWas = item.Role == Role.Was && draft.Frame.Says;
                 draft.Frame.Was |= item.Role == Role.Was && !item.Blocked;
                 break;
             case Role.PlaceMark:

@@ -36,16 +36,21 @@ internal sealed class Values(Draft draft, FrameBreaks breaks, Settings settings,
         breaks.Predicate();
         draft.Replace<ValueSaid>();
         DropBound(check);
-        draft.Frame.Predicates.Add(new ValueSaid(value.First, value.Next, check, value)
+        draft.Frame.Predicates.Insert(Place(check), new ValueSaid(value.First, value.Next, check, value)
         {
             Doubt = Doubts.Join(value.Doubt, draft.ValueDoubt),
             Goes = gauges.TakeAhead(),
             Nameless = nameless,
         });
         settings.Value();
-        draft.ValueDoubt = null;
+        (draft.ValueDoubt, draft.ValueWas) = (null, false);
         draft.AfterPredicate();
     }
+
+    // "Is ten, was twelve": in the order in which they were read.
+    private int Place(Check check) => draft.ValueWas && draft.Frame.Predicates is [.., ValueSaid later] && later.Check == check
+        ? draft.Frame.Predicates.Count - 1
+        : draft.Frame.Predicates.Count;
 
     /// <summary>"Twelve and a bit": the value just said is only a bound.</summary>
     public void Roughly()

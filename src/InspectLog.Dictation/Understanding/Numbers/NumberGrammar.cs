@@ -13,6 +13,7 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
     private readonly CardinalGrammar _cardinals = new(tokens);
     private readonly DigitGrammar _digits = new(tokens);
     private readonly FractionGrammar _fractions = new(tokens);
+    private readonly DigitByDigit _figures = new(tokens, new(tokens));
 
     /// <summary>The ways to read a number that starts at a token, likeliest first; none where no number starts.</summary>
     public IReadOnlyList<NumberReading> At(int at)
@@ -91,7 +92,7 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
             yield return new(at + 2, 1, 0, false);
         }
 
-        foreach (var bare in Decimals(0, at, 0).Concat(_fractions.At(at, afterAnd: false)))
+        foreach (var bare in Decimals(0, at, 0).Concat(_fractions.At(at, afterAnd: false)).Concat(_figures.At(at)))
         {
             yield return bare;
         }

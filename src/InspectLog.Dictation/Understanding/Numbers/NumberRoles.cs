@@ -1,4 +1,5 @@
 using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Words;
 
 namespace InspectLog.Dictation.Understanding.Numbers;
 
@@ -28,6 +29,9 @@ internal sealed class NumberRoles
     public static (IReadOnlyList<NumberRole> Roles, double Cost) Of(
         NumberLookup numbers, int first, int next, Check check, RunContext context) =>
         new NumberRoles(new(numbers, first, next), check, context).Cheapest();
+
+    // Cost of a second cylinder right after the first, where the part was named in the singular.
+    private const double SecondOfOne = 1;
 
     private enum Before
     {
@@ -115,7 +119,7 @@ internal sealed class NumberRoles
         PlaceNumbers place => (IsNamed(path, place) ? NamedTwice : 0) + path.Before switch
         {
             Before.PlaceAndSeparator => 0.1,
-            Before.Place => 0.5,
+            Before.Place => IsOfOne() ? SecondOfOne : 0.5,
             Before.Value => 0.8,
             Before.ValueAndSeparator => 0.5,
             _ => path.PlaceKnown ? 2 : 0.6,
@@ -125,6 +129,10 @@ internal sealed class NumberRoles
             + (_check.PerCylinder && !path.PlaceKnown ? 1 : 0),
         _ => 0,
     };
+
+    // "Lead three six": one lead, and its value.
+    private bool IsOfOne() => _context.PlaceNounBefore && !_context.Marked && _span.First > 0
+        && _span.Tokens[_span.First - 1] is { Kind: TokenKind.Word, Plural: false, Stem: not ("number" or "cylinder" or "on") };
 
     // Whether a place was named before: in the same list, or as one of several that take values one after the other.
     private bool IsNamed(Path path, PlaceNumbers place)

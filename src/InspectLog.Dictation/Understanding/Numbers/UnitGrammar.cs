@@ -94,9 +94,14 @@ internal sealed class UnitGrammar(IReadOnlyList<Token> tokens)
         : null;
 
     private UnitReading? Direction(int at, Unit degree) =>
-        at < tokens.Count && Directions.Match(tokens, at) is { } direction
+        at < tokens.Count && Directions.Match(tokens, at) is { } direction && !(direction.Length == 1 && LeadsOn(at + 1))
             ? new(at + direction.Length, [degree], direction.Meanings[0], true)
             : null;
+
+    // "Ten after adjusting", "eight before I moved it": a time and no side of top dead centre.
+    private bool LeadsOn(int at) => at < tokens.Count && tokens[at - 1].Stem is "before" or "after" && tokens[at].Kind == TokenKind.Word
+        && (tokens[at].Text.EndsWith("ing", StringComparison.Ordinal) && tokens[at].Stem is not "timing"
+            || tokens[at].Stem is "i" or "we" or "it" or "that" or "this" or "the" or "my" or "adjustment" or "he" or "they");
 
     private static PhraseTable<T> Table<T>(params (T Meaning, string[] Phrases)[] rows)
     {

@@ -31,6 +31,12 @@ internal sealed class ValueSteps(RunSpan span, Check check, RunContext context)
             {
                 yield return whole;
             }
+
+            if (reading.Whole && FigureAfter(unit) is { } figure
+                && Value(at, reading with { Value = reading.Value + figure.Value / 10, Whole = false, Doubt = "the figures were said apart" }, unit, figure.Next) is { } apart)
+            {
+                yield return apart;
+            }
         }
 
         if ((unit is null || unit.Angle && unit.Next > reading.Next) && Value(at, reading, null, reading.Next) is { } bare)
@@ -38,6 +44,12 @@ internal sealed class ValueSteps(RunSpan span, Check check, RunContext context)
             yield return bare;
         }
     }
+
+    // "Five k five", "one ohm six": nothing follows that the figure could be of.
+    private NumberReading? FigureAfter(UnitReading unit) =>
+        unit.Next < span.Next && span.Tokens[unit.Next] is { Kind: TokenKind.Word } && (unit.Next + 1 >= span.Tokens.Count || span.Tokens[unit.Next + 1].Kind == TokenKind.Mark)
+            && span.Numbers(unit.Next).Where(reading => reading is { Whole: true, Value: > 0 and < 10 } && reading.Next == unit.Next + 1) is var figures && figures.Any()
+            ? figures.First() : null;
 
     // "One ohm and a half".
     private NumberReading? Remainder(int at) =>

@@ -12,7 +12,7 @@ internal static class ActionWords
     /// "put the cap back".</summary>
     public static IReadOnlyList<(string Verbs, string Particles, string Action)> Parted { get; } =
     [
-        ("pulled|took|taken|lifted|slipped|popped|pull|whipped|knocked|slid|prised|taking|pulling|got",
+        ("pulled|took|taken|lifted|slipped|popped|pull|whipped|knocked|slid|prised|taking|pulling|got|had",
             "off|out", PartActions.Disconnected),
         ("put|pushed|plugged|fitted|clipped|pressed|connected|snapped|popped|slid|screwed|bolted|fixed|slipped|went|"
             + "goes|gone|hooked|seated|pressing|putting|pushing|dropped|got|shoved",
@@ -49,7 +49,7 @@ internal static class ActionWords
             + "degreased|dressed|dressed up|took a file to|took a wire brush to|took a brush to|took a cloth to|took some emery to|took emery to|took a rag to|ran a file over|ran a brush over|ran a cloth over|cleaned down|gave it a clean|gave it a scrub|gave it a wipe|sandblasted|blasted|"
             + "has been cleaned|have been cleaned|emeried|filed|sanded|gave them a clean|scrubbed"),
         (new(PartActions.Adjusted),
-            "had to adjust|had to reset|had to regap|adjusted|readjusted|reset|re-set|regapped|re-gapped|retimed|re-timed|set|corrected|altered|"
+            "had to adjust|had to reset|had to regap|adjusted|readjusted|reset|re-set|regapped|re-gapped|retimed|re-timed|set|corrected|altered|after turning|after moving|after setting|after adjusting|after resetting|after bending|after tweaking|after regapping|"
             + "sorted|sorted out|put right|uncrossed|swapped back|has been adjusted|have been adjusted|readjusted it|fine tuned|tweaked"),
         (new(PartActions.Adjusted, NeedsValue: true),
             "had to move|had to turn|had to open|had to open up|had to close|had to close up|had to bring|had to bend|had to advance|had to retard|closed|closed up|closed down|opened|opened up|opened out|brought|moved|turned|bent|took|dropped|"

@@ -16,12 +16,12 @@ internal static class EverydayWords
             + "also|as well|at last|finally|again|once more|which|who|okay then|right then|let's see|let me see|"
             + "with the key on|with the key in|with the key turned|key on|key off|with the key off|with the switch on|switched on|ignition live|with the power on|"
             + "first turn of the key|on the first turn|on the first turn of the key|at the first turn of the key|on the button|first kick|first go|first try|at the first try|on the first try|"
-            + "on the first attempt|second time|third time|second go|end to end|"
+            + "on the first attempt|second time|third time|second go|at the second attempt|at the third attempt|on the second attempt|on the third attempt|second attempt|third attempt|at the second go|on the second go|at the second try|on the second try|second try|after a few tries|after a couple of tries|at the first attempt|in the end|eventually|end to end|"
             + "in series|in line|with the ignition on|ignition on|with ignition on|ignition off|engine off|dead on|"
             + "bang on|right through|right across|right round|on the nose|or thereabouts|or so|give or take|by the look of it|by the looks of it|"
             + "on the meter|on the gauge|according to the meter|if anything|there|up|out|down|together|today|"
             + "respectively|each way|first time|first|next up|last|one more|another|have|having|done|all told|"
-            + "in total|both ends|each end|otherwise|though|completely|altogether|totally|fully|slightly|badly|heavily|"
+            + "in total|both ends|each end|otherwise|though|completely|dry|altogether|tried a|tried the|i tried a|i tried the|we tried a|we tried the|totally|fully|slightly|badly|heavily|"
             + "clearly|obviously|definitely|certainly|properly|nicely|nice|quite|rather|fairly|somewhat|lightly|"
             + "partly|mostly|a bit|a little|a touch|a tad|in fact|of course|by now|at the moment|at present|currently|"
             + "reading|value|figure|measurement|resistance reading|when hot|when cold|when warm|hot|cold|warm|steady|stable|"
@@ -47,12 +47,12 @@ internal static class EverydayWords
             + "they're|reads|read|reading of|measures|measured|measuring|shows|show|showed|showing|showing up|gives|gave|giving|"
             + "looks|look|looked|looking|looks like|seems|seem|appears|comes out at|came out at|came in at|comes to|came to|"
             + "comes up as|comes up at|sits|sit|sitting|stands|stand|i've|i've got|i have|i read|i see|i get|i got|i make it|i find|found|"
-            + "we have|we've got|registers|indicates|settled at|settles at|turns out|feels|came up|comes up|come up|"
+            + "we have|we've got|registers|indicates|settled at|settles at|settles on|settled on|settling on|settling at|settles out at|steadies at|hovers at|hovers around|hovering at|hovering around|turns out|feels|came up|comes up|come up|"
             + "running at|is at|makes|equals|has gone|have gone|remains|stays|come out|comes out|"
             + "what i have is|call it|i'm reading|i'm seeing|i'm getting|i am getting|we read|we get|checks out at|works out at|"
             + "firing at|fired at|i can get|i could get|can get the|could get the|can get a|could get a|i can see|you can see|we can see|can see|"
             + "meter reads|meter says|meter shows|the meter reads|the meter says|the meter shows|gauge reads|gauge says|gauge shows|turned out|it says|i measured|i've measured|we measured|i measure|is giving|is showing|is reading|is measuring|call it|let's call it|say|lines up|lines up at|line up|lined up|lined up at|lining up|falls on|falls at|falls right on|measured up at|measures up at|ohmed out at|ohmed out|ohms out at|metered at|clocks in at|clocked in at|weighs in at|lands at|landed at|ended up at|ends up at|topped out at|works out to|looks to be|happens to be|is down as"),
-        (Role.Was, "before it was|before it read|before adjustment|before adjusting|as found|originally|to begin with|to start with|initially|at first|beforehand|it had been|was|were|had been|started at|started out at|started off at|used to read|came as|came in as"),
+        (Role.Was, "before it was|before it read|before adjustment|before adjusting|as found|originally|to begin with|to start with|initially|at first|beforehand|was|were|had been|started at|started out at|started off at|used to read|came as|came in as"),
         (Role.Now, "as left|after adjustment|after adjusting|afterwards|after that|and left at|now|is now|are now|it's now|now it's|now reads|and now|these days"),
         (Role.Person, "i|we|you"),
         (Role.Pronoun, "it|them|that one|this one|those two|these two|she|the pair"),
@@ -61,7 +61,7 @@ internal static class EverydayWords
         (Role.But, "but|because|because of|due to|owing to|whereas|while|although|however|yet"),
         (Role.Not,
             "couldn't find any|could not find any|couldn't see any|could not see any|can't find any|can't see any|didn't find any|didn't see any|"
-            + "can't find a|can't see a|couldn't find a|couldn't see a|didn't find a|didn't see a|found no|saw no|see no|"
+            + "do not see any|did not see any|do not find any|can't find a|can't see a|couldn't find a|couldn't see a|didn't find a|didn't see a|found no|saw no|see no|"
             + "not|no|without|free of|free from|no sign of|no signs of|hasn't|"
             + "haven't|hasn't got|haven't got|no trace of|no evidence of|isn't any|aren't any|not any|lacks|"
             + "no longer|no visible"),
@@ -96,12 +96,12 @@ internal static class EverydayWords
             + "all but|aside from|excepting|minus"),
         (Role.PlaceMark, "number|cylinder|no.|nr|num|cyl|pot|position|hole|numbers"),
         (Role.Goes,
-            "goes|go|goes in|goes through|goes between|fits|fit|passes|passes through|pass|slides|slides in|"
+            "goes|go|goes in|goes easily|is easy|easy|goes nicely|just drags|drags nicely|is easy enough|goes through|goes between|fits|fit|passes|passes through|pass|slides|slides in|"
             + "slides through|slips in|slips through|drops in|drops through|enters|will go|will go in|just goes|"
             + "slide|slides between|is a go|does go|gets in|will fit|will pass|clears|is loose in it|went in|went|fitted in|takes|accepts|"
             + "admits|swallows|lets in|snug|is snug|just fits|drags|drag|is a sliding fit|is a nice fit|is a good fit|is a snug fit|is a slide fit|just passes|will take|will accept|slid in|slipped in|passed"),
         (Role.Stops,
-            "stops|stop|no go|is a no go|jams|sticks|binds|is too tight|too tight|is tight|too thick|is too thick|"
+            "stops|stop|no go|and no go|no chance|not a chance|won't have it|will not have it|won't look at it|won't go in|will not go in|is a squeeze|will not fit|won't fit|is a no go|jams|sticks|binds|is too tight|too tight|is tight|too thick|is too thick|"
             + "is too big|too big|stuck|is refused|stays out|catches|catch|grabs|blocks|"
             + "refuses|rejects|won't take|will not take|doesn't take|does not take|won't accept|will not accept|won't let in"),
         (Role.To,

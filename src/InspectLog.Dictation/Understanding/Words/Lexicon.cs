@@ -1,4 +1,5 @@
 using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Numbers;
 
 namespace InspectLog.Dictation.Understanding.Words;
 
@@ -75,7 +76,7 @@ internal sealed class Lexicon
     /// check is among its meanings: "burnt through" is burnt for those that do not know it.</summary>
     public (int Length, IReadOnlyList<Term> Meanings)? Match(IReadOnlyList<Token> tokens, int at)
     {
-        var matches = _phrases.Matches(tokens, at).Where(match => !CutsOwn(tokens, at, at + match.Length)).ToList();
+        var matches = _phrases.Matches(tokens, at).Where(match => !CutsOwn(tokens, at, at + match.Length) && !LacksNumber(tokens, at + match.Length, match.Meanings)).ToList();
         if (matches.Count == 0)
         {
             return null;
@@ -109,6 +110,12 @@ internal sealed class Lexicon
     /// <summary>The words of a phrase that count when it is compared with what was said.</summary>
     public static IReadOnlyList<string> Content(string phrase) =>
         [.. PhraseTable<Term>.StemsOf(phrase).Where(stem => !SmallWords.Contains(stem)).Distinct()];
+
+    // "It started at six" tells where a setting was, "she started at once" that the engine runs.
+    private static bool LacksNumber(IReadOnlyList<Token> tokens, int next, IReadOnlyList<Term> meanings) =>
+        tokens[next - 1].IsWord("at") && meanings.Any(term => term.Role == Role.Was)
+        && !(next < tokens.Count && (tokens[next].Kind == TokenKind.Digits || tokens[next].Stem is "minus" or "point" or "a" or "about" or "around"
+            || NumberWords.Unit(tokens[next].Stem) is not null || NumberWords.Teen(tokens[next].Stem) is not null || NumberWords.Tens(tokens[next].Stem) is not null));
 
     // "Has gone" is a phrase, but not where the workshop's own "gone soft" begins in it.
     private bool CutsOwn(IReadOnlyList<Token> tokens, int at, int next) =>

@@ -47,6 +47,9 @@ internal sealed class Topics
             .OrderByDescending(ranked => ranked.Score)];
     }
 
+    /// <summary>Whether one of the words occurs in a name of the check.</summary>
+    public bool Touches(Check check, IEnumerable<NamedWord> words) => _names.Exists(names => names.Check == check && words.Any(word => names.Words.Contains(word.Stem)));
+
     private static Names NamesOf(Check check)
     {
         var subjects = check.Spoken.Subjects.Select(subject => Lexicon.Content(subject).ToArray()).Where(words => words.Length > 0).ToList();
@@ -65,7 +68,7 @@ internal sealed class Topics
         var (parts, strange) = (0, 0);
         foreach (var word in said)
         {
-            if ((word.Phrase == word.Stem || names.Phrases.Contains(word.Phrase)) && bag.Add(word.Stem))
+            if ((word.Phrase == word.Stem || names.Phrases.Contains(word.Phrase) || IsHead(names, word)) && bag.Add(word.Stem))
             {
                 parts += names.Parts.Contains(word.Stem) ? 1 : 0;
                 strange += names.Words.Contains(word.Stem) ? 0 : 1;
@@ -74,6 +77,10 @@ internal sealed class Topics
 
         return new(names.Check, LongestSubject(names, bag) * SubjectWeight, parts * PartWeight, strange);
     }
+
+    // A plug lead is a lead.
+    private static bool IsHead(Names names, NamedWord word) =>
+        names.Parts.Contains(word.Stem) && word.Phrase.EndsWith($" {word.Stem}", StringComparison.Ordinal);
 
     private static int LongestSubject(Names names, HashSet<string> bag)
     {

@@ -113,6 +113,21 @@ internal sealed class CheckChooser(Topics topics, Memory memory, Check? openChec
         return [whole.Check];
     }
 
+    // The checks that what was spoken of before names better with these words than without.
+    private IEnumerable<Ranked> Completed(IEnumerable<NamedWord> words)
+    {
+        var spoken = memory.Bag.Concat(memory.Earlier).ToList();
+        var without = topics.Rank(spoken).ToDictionary(one => one.Check, one => one.Subject);
+        var with = topics.Rank(spoken.Concat(words)).ToList();
+        var better = with.Where(one => one.Subject > without.GetValueOrDefault(one.Check)).ToList();
+        return better.Count > 0 ? better : topics.Rank(memory.Bag.Concat(words));
+    }
+
+    /// <summary>"The car is fine" says nothing of how it starts: it names no more than a part of a check that is about
+    /// something else.</summary>
+    public bool OnlyTouches(Frame frame, Check check) =>
+        check is { PerCylinder: false, Spoken.MainForActions: false } && frame.Mentioned && Subject(frame, check) == 0;
+
     /// <summary>Whether what a frame names belongs to no check by itself: "the tip".</summary>
     public bool NamesNone(Frame frame) => topics.Rank(frame.Bag).Count == 0;
 
@@ -121,8 +136,8 @@ internal sealed class CheckChooser(Topics topics, Memory memory, Check? openChec
         var ranked = topics.Rank(words).Where(one => fits(one.Check)).ToList();
         if (ranked.Count == 0)
         {
-            // "Pulled the rotor, tip's burnt": of the rotor just spoken of.
-            ranked = [.. topics.Rank(topics.Rank(words).Count == 0 ? words.Concat(memory.Bag) : []).Where(one => fits(one.Check))];
+            // "Pulled the rotor, tip's burnt": of the rotor spoken of before.
+            ranked = topics.Rank(words).Count == 0 ? Completed(words).Where(one => fits(one.Check)).ToList() : [];
         }
 
         if (ranked.Count == 0)

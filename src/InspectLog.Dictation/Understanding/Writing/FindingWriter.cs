@@ -41,8 +41,12 @@ internal sealed class FindingWriter
             Write(said[i]);
         }
 
-        return _findings;
+        return [.. _findings.Where(finding => !IsSaidBetter(finding))];
     }
+
+    // "Lead six no good, boot torn": what is wrong was said after all.
+    private bool IsSaidBetter(Finding vague) => vague.Doubt?.Contains(Frames.Conditions.Vague, StringComparison.Ordinal) == true
+        && _findings.Any(other => other.Kind == FindingKind.Observation && !other.Negated && other.Check == vague.Check && other.Place == vague.Place && other.Condition != vague.Condition);
 
     private bool IsNothingYet(Frame frame) => frame is { Mentioned: false, Placed: true, Unknown: 0, Predicates: [NothingSaid] } && !_observations.CanBeNothing(frame);
 

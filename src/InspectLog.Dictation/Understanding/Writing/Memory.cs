@@ -12,6 +12,9 @@ internal sealed class Memory(Lexicon lexicon)
     /// <summary>The words that last named a part or quantity.</summary>
     public IReadOnlyList<NamedWord> Bag { get; private set; } = [];
 
+    /// <summary>The words that named one before that.</summary>
+    public IReadOnlyList<NamedWord> Earlier { get; private set; } = [];
+
     /// <summary>The check of the last finding.</summary>
     public Check? Check { get; private set; }
 
@@ -52,12 +55,19 @@ internal sealed class Memory(Lexicon lexicon)
         if (frame.Mentioned && !frame.Foreign)
         {
             // A quantity of the part just spoken of goes on with that part: "lead one off, resistance seven k".
+            Earlier = partOnly ? Earlier : Bag;
             Bag = partOnly ? [.. Bag] : frame.Placed || frame.Plural ? [.. frame.Bag] : [.. frame.Bag.Concat(Places.Count > 0 ? Bag : []).Distinct()];
             Whole = check is not null && lexicon.NamesWhole(check, frame.Bag);
             if (Whole)
             {
                 _wholes.Add(check!);
             }
+        }
+
+        if (findings.Count == 0 && frame is { Mentioned: true, Foreign: false } && !partOnly)
+        {
+            // "Rotor's pitted, then I did the leads, one to five are fine".
+            Check = null;
         }
 
         if (findings.Count > 0)
@@ -75,7 +85,7 @@ internal sealed class Memory(Lexicon lexicon)
         if (frame.Places.Count > 0)
         {
             Places = [.. frame.Places.SelectMany(place => place.Cylinders).Distinct()];
-            PlaceNoun = frame.PlaceIsCylinder ? null : frame.Mentioned ? Check?.PlaceNoun : PlaceNoun;
+            PlaceNoun = frame.PlaceIsCylinder || Check?.PlaceNoun == "cylinder" ? null : frame.Mentioned ? Check?.PlaceNoun : PlaceNoun;
         }
         else if (frame.Set == PlaceSet.All || frame.Mentioned && !Carries(frame, Check))
         {

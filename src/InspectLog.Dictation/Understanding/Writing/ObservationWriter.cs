@@ -50,7 +50,7 @@ internal sealed class ObservationWriter(
         foreach (var check in checks.ForCondition(frame, said))
         {
             var meanings = CheckChooser.Meanings(said, check);
-            if (meanings.Count == 0)
+            if (meanings.Count == 0 || said.Good && !said.Terms.Any(term => term.Check == check) && checks.OnlyTouches(frame, check))
             {
                 continue;
             }

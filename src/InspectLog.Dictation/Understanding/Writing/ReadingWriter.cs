@@ -14,7 +14,7 @@ internal sealed class ReadingWriter(
 
     public void Write(Frame frame)
     {
-        var values = frame.Predicates.OfType<ValueSaid>().ToList();
+        var values = OfOneCheck(frame, [.. frame.Predicates.OfType<ValueSaid>()]);
         if (values.Count == 0 || !Belongs(frame, values[0]))
         {
             return;
@@ -28,6 +28,13 @@ internal sealed class ReadingWriter(
             return;
         }
 
+        if (frame.Was && values is [var earlier] && chosen.Cylinders is [var where] && SetSince(check, where) is { } set)
+        {
+            // "Set it to ten, it had been six": what was before goes before.
+            findings.Insert(set, make.Reading(frame, earlier, check, where, chosen.Doubt));
+            return;
+        }
+
         WriteValues(frame, check, values, chosen);
         var before = frame.Was ? values.Count == 2 : memory.Was && memory.Check == check;
         if (frame.Now && before && check.Actions.Contains(PartActions.Adjusted)
@@ -38,6 +45,16 @@ internal sealed class ReadingWriter(
                 findings.Add(make.Action(frame, values[^1], check, place, PartActions.Adjusted, chosen.Doubt));
             }
         }
+    }
+
+    // "Eleven thou, yes, eleven thou in the air gap", "the thirty thou feeler goes in plug two, thirty five doesn't": what
+    // was said of the check later holds for the values before.
+    private static List<ValueSaid> OfOneCheck(Frame frame, List<ValueSaid> values)
+    {
+        var named = values.Find(value => !value.Nameless && value.Check.PerCylinder == frame.Placed) ?? values.Find(value => !value.Nameless);
+        return named is null ? values : values.ConvertAll(value =>
+            value.Check == named.Check || value.Check.Measurand!.Kind != named.Check.Measurand!.Kind || !value.Nameless && value.Goes is null
+                ? value : value with { Check = named.Check, Nameless = false });
     }
 
     // Whether the values are about a check at all, and not about something else that was talked of.
@@ -58,6 +75,14 @@ internal sealed class ReadingWriter(
         return chosen.Cylinders is [null] && check.PerCylinder && values == sheet.Cylinders
             ? new(places.AllBut([]), "no cylinders were named: taken in order")
             : chosen;
+    }
+
+    // Where the reading stands that the frame before told as newly set.
+    private int? SetSince(Check check, int? where)
+    {
+        var set = findings.FindLastIndex(finding => finding.Kind == FindingKind.Reading);
+        return set >= 0 && memory.Last.Any(finding => finding.Action == PartActions.Adjusted && finding.Check == check.Id) && findings[set].Check == check.Id
+            && findings[set].Place?.Cylinder == where ? set : null;
     }
 
     private void WriteValues(Frame frame, Check check, List<ValueSaid> values, ChosenPlaces chosen)
@@ -91,8 +116,19 @@ internal sealed class ReadingWriter(
         findings.Add(make.Reading(frame, value, check, place, Doubts.Join(doubt, nameless)));
     }
 
-    private void WriteBrackets(Frame frame, Check check, List<ValueSaid> values, ChosenPlaces chosen)
+    // "Point two five goes, point three five doesn't, point three just drags": the bracket is between the closest.
+    private static List<ValueSaid> Closest(List<ValueSaid> values)
     {
+        var goes = values.Where(value => value.Goes == true).MaxBy(value => value.Value.Value);
+        var stops = values.Where(value => value.Goes == false).MinBy(value => value.Value.Value);
+        return goes is null || stops is null || values.Count < 3 || goes.Value.Value >= stops.Value.Value || values.Exists(value => value.Goes is null)
+            ? values
+            : [.. values.Where(value => value == goes || value == stops)];
+    }
+
+    private void WriteBrackets(Frame frame, Check check, List<ValueSaid> all, ChosenPlaces chosen)
+    {
+        var values = Closest(all);
         foreach (var value in values.Where(value => value.Goes is not null))
         {
             if (_openGauge is not { } other || other.Goes == value.Goes || other.Check != check)
