@@ -46,6 +46,9 @@ public sealed record PlaceView(
     string Word)
 {
     public bool IsDone => Outcome != PlaceOutcome.None;
+
+    /// <summary>The readings before the one that counts, as before something was adjusted.</summary>
+    public IReadOnlyList<Recorded<ReadingDecided>> EarlierReadings { get; init; } = [];
 }
 
 /// <summary>Where a check stands in an inspection.</summary>
@@ -103,13 +106,17 @@ public static class Standings
 
     private static PlaceView PlaceOf(InspectionState inspection, Check check, int? cylinder)
     {
-        var reading = inspection.Readings.FindLast(r => r.Body.Check == check.Id && r.Body.Cylinder == cylinder);
+        var readings = inspection.Readings.FindAll(r => r.Body.Check == check.Id && r.Body.Cylinder == cylinder);
+        var reading = readings.LastOrDefault();
         var seen = inspection.Observations.FindAll(o => o.Body.Check == check.Id && AppliesTo(o.Body.Cylinder, cylinder));
         var done = inspection.Actions.FindAll(a => a.Body.Check == check.Id && AppliesTo(a.Body.Cylinder, cylinder));
         var measured = OfReading(reading?.Body);
         var observed = OfObservations(check, seen, done);
         var (outcome, word) = observed.Outcome > measured.Outcome ? observed : measured;
-        return new(cylinder, NameOf(check, cylinder), reading, seen, done, outcome, word);
+        return new(cylinder, NameOf(check, cylinder), reading, seen, done, outcome, word)
+        {
+            EarlierReadings = [.. readings.SkipLast(1)],
+        };
     }
 
     /// <summary>A record without a cylinder speaks of the part as a whole, so of each of its places.</summary>

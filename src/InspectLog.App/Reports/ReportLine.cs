@@ -24,7 +24,7 @@ public sealed record ReportLine(string Places, PlaceOutcome Outcome, string Text
 
     private static string TextOf(Check check, PlaceView place)
     {
-        var rest = PlaceHistory.Of(place);
+        var rest = PlaceHistory.Of(place, check);
         return place.Reading is { } reading ? $"{RecordWords.Sentence(reading.Body, check)} {rest}".TrimEnd() : rest;
     }
 

@@ -1,7 +1,9 @@
 using InspectLog.App.Bench;
 using InspectLog.App.Reports;
+using InspectLog.Checks;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
+using static InspectLog.App.Tests.Bench.Written;
 
 namespace InspectLog.App.Tests.Ui;
 
@@ -38,6 +40,23 @@ public sealed class PlaceHistoryTests
     [InlineData("good; cleaned; good", "Good. Before that: good, then cleaned.")]
     public void Word_said_again_is_told_again_only_after_something_was_done(string said, string text) => Assert.Equal(text, Of(said));
 
+    [Fact]
+    public void Reading_before_an_adjustment_is_told_with_its_decision()
+    {
+        Assert.Equal("Before that: 0.550\u00a0mm (fail), then adjusted.", OfAirGap(Reading("pickup-air-gap", 0.55), Done("pickup-air-gap", "adjusted"), Reading("pickup-air-gap", 0.3)));
+        Assert.Equal("Adjusted. Before that: 0.550\u00a0mm (fail).", OfAirGap(Reading("pickup-air-gap", 0.55), Reading("pickup-air-gap", 0.3), Done("pickup-air-gap", "adjusted")));
+    }
+
+    [Fact]
+    public void One_reading_has_nothing_before_it() => Assert.Equal("", OfAirGap(Reading("pickup-air-gap", 0.3)));
+
+    private static string OfAirGap(params EntryBody[] records)
+    {
+        var scene = Scene(records);
+        var check = scene.Sheet.Find("pickup-air-gap")!;
+        return PlaceHistory.Of(Standings.Of(scene.Inspection, scene.Sheet, check).Places[0], check);
+    }
+
     private static string Of(string said)
     {
         var words = said.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select((word, at) => (Word: word, Sequence: (long)at)).ToList();
@@ -48,7 +67,7 @@ public sealed class PlaceHistoryTests
             [.. words.Where(one => !Actions.Contains(one.Word)).Select(one => Seen(one.Word, one.Sequence))],
             [.. words.Where(one => Actions.Contains(one.Word)).Select(one => new Recorded<ActionDone>(one.Sequence, default, new(1, "cap-contacts", 2, one.Word, null)))],
             PlaceOutcome.Recorded,
-            "recorded"));
+            "recorded"), BuiltInSheets.All[0].Find("cap-contacts")!);
     }
 
     private static Recorded<ObservationMade> Seen(string word, long sequence)
