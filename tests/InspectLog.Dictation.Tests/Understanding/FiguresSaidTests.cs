@@ -55,4 +55,22 @@ public sealed class FiguresSaidTests
 
     [Fact]
     public void A_cylinder_that_is_missing_has_no_spark() => Assert.Equal("spark @4 no present; spark @5 present", Read.Line("Four's missing, five is firing.", "spark"));
+
+    [Theory]
+    [InlineData("It's running but the timing is late, two degrees after.", "engine-restart started; ignition-timing -2")]
+    [InlineData("The plug in four is fine but its lead is scorched.", "plug-condition @4 good; lead-condition @4 burnt")]
+    [InlineData("Not much of a spark on six.", "spark @6 weak")]
+    public void What_follows_but_has_a_subject_of_its_own(string text, string findings) => Assert.Equal(findings, Read.Line(text));
+
+    [Theory]
+    [InlineData("Removed all the plugs and cleaned them.", "disconnected", "cleaned")]
+    [InlineData("Replaced all the leads and pushed them home.", "replaced", "reconnected")]
+    public void Them_stands_for_all_of_those_named_before(string text, string first, string second) =>
+        Assert.Equal(
+            Enumerable.Range(1, 6).Select(i => (i, first)).Concat(Enumerable.Range(1, 6).Select(i => (i, second))),
+            Read.Reader.Read(text).Select(finding => (finding.Place!.Cylinder, finding.Action!)));
+
+    [Fact]
+    public void One_gap_said_for_all_in_the_plural_is_for_each_and_marked() =>
+        Assert.All(Read.Reader.Read("Plug gaps point eight."), (finding, i) => Assert.Equal((i + 1, true), (finding.Place!.Cylinder, finding.Doubt is not null)));
 }

@@ -69,6 +69,12 @@ internal sealed class Frame
     /// <summary>Whether "it" stands for what is spoken of.</summary>
     public bool Singular { get; set; }
 
+    /// <summary>Whether a part is named as one of what was spoken of: "its lead".</summary>
+    public bool Its { get; set; }
+
+    /// <summary>Whether "them" stands for what is spoken of.</summary>
+    public bool Them { get; set; }
+
     /// <summary>Whether people are spoken of, who start and stop as engines do.</summary>
     public bool Person { get; set; }
 

@@ -49,7 +49,8 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
 
         if (!frame.SubjectBefore)
         {
-            return !frame.SubjectAfter || ListGoesOn() || NumbersIt(place) || !draft.Comma && (draft.Preposition || draft.SubjectJustSaid || draft.PlaceMarked);
+            // "It's running but the timing is late."
+            return !(draft.AfterBut && !place) && (!frame.SubjectAfter || ListGoesOn() || NumbersIt(place) || !draft.Comma && (draft.Preposition || draft.SubjectJustSaid || draft.PlaceMarked));
         }
 
         var counted = !place && frame.Set != PlaceSet.None && draft is { SubjectJustSaid: true, Separated: false };

@@ -18,7 +18,7 @@ internal sealed class Row(CheckSheet sheet, NumberLookup numbers, Draft draft)
     public bool Lists(int score, bool ofOpen)
     {
         var places = draft.Frame.Places.Sum(place => place.Cylinders.Count);
-        var expected = places > 1 ? places : places == 0 && (score >= Topics.SubjectWeight || ofOpen) ? sheet.Cylinders : 0;
+        var expected = places > 1 ? places : places == 0 && (draft.Frame.Set == PlaceSet.All && draft.Frame.Except.Count == 0 || score >= Topics.SubjectWeight || ofOpen) ? sheet.Cylinders : 0;
         return expected > 0 && !draft.Frame.Says && !draft.Repairing && !HoldsRange() && Counts() == expected && !NumbersItself();
     }
 

@@ -99,6 +99,7 @@ internal sealed class Signs(
             draft.Negated = false;
         }
 
+        draft.Frame.Them |= tokens[item.First].IsWord("them");
         draft.Frame.Singular |= tokens[item.First].IsWord("it");
     }
 

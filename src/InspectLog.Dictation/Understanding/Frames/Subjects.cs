@@ -57,6 +57,7 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
         var last = tokens[item.Next - 1];
         frame.Plural |= Enumerable.Range(item.First, item.Next - item.First).Any(i => tokens[i].Plural && lexicon.IsPlaceNoun(tokens[i].Stem));
         frame.PluralName |= last.Plural;
+        frame.Its |= item.First > 0 && tokens[item.First - 1].Text == "its";
         frame.Foreign |= IsCompound(item);
         frame.Cover(item.First, item.Next);
     }

@@ -40,7 +40,8 @@ internal static class ActionWords
     private static readonly (ActionTerm Term, string Phrases)[] Rows =
     [
         (new(PartActions.Replaced),
-            "had to replace|had to renew|had to change|replaced|renewed|changed|swapped|swapped out|substituted|changed out|fitted a new|fitted new|put in a new|put a new|put new|"
+            "fitted two new|fitted three new|fitted four new|fitted five new|fitted six new|fitted eight new|fitted all new|fitted all six new|fitted a full set of new|put in six new|put six new|"
+            + "had to replace|had to renew|had to change|replaced|renewed|changed|swapped|swapped out|substituted|changed out|fitted a new|fitted new|put in a new|put a new|put new|"
             + "fitted a replacement|fitted replacement|installed a new|installed new|put on a new|put on new|put in new|"
             + "changed for a new one|swapped for a new one|exchanged|has been replaced|have been replaced|"
             + "i've replaced|i replaced|in went a new|in goes a new|on went a new|on goes a new|in with a new|on with a new|in with the new|on with the new"),

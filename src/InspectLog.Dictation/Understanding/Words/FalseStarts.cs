@@ -28,10 +28,18 @@ internal static class FalseStarts
         return kept ?? tokens;
     }
 
-    // A number goes on after the comma: "eight point, nine point eight k".
-    private static bool IsBrokenOff(IReadOnlyList<Token> tokens, int at) =>
-        at > 0 && tokens[at].Kind == TokenKind.Word && tokens[at].Text == "point" && IsNumber(tokens[at - 1])
-        && at + 2 < tokens.Count && tokens[at + 1].IsMark(',') && IsNumber(tokens[at + 2]);
+    // A number goes on after the comma: "eight point, nine point eight k", "eight point, yeah, eight point two".
+    private static bool IsBrokenOff(IReadOnlyList<Token> tokens, int at)
+    {
+        if (at == 0 || tokens[at].Kind != TokenKind.Word || tokens[at].Text != "point" || !IsNumber(tokens[at - 1]) || at + 2 >= tokens.Count || !tokens[at + 1].IsMark(','))
+        {
+            return false;
+        }
+
+        var next = tokens[at + 2].Kind == TokenKind.Word && tokens[at + 2].Text is "yeah" or "yes" or "yep" or "no" or "sorry" or "right" or "okay" ? at + 3 : at + 2;
+        next += next < tokens.Count && next > at + 2 && tokens[next].IsMark(',') ? 1 : 0;
+        return next < tokens.Count && IsNumber(tokens[next]);
+    }
 
     private static bool IsNumber(Token token) => token.Kind == TokenKind.Digits
         || token.Kind == TokenKind.Word && (NumberWords.Unit(token.Stem) ?? NumberWords.Teen(token.Stem) ?? NumberWords.Tens(token.Stem)) is not null;

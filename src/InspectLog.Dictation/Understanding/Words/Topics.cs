@@ -80,7 +80,7 @@ internal sealed class Topics
 
     // A plug lead is a lead.
     private static bool IsHead(Names names, NamedWord word) =>
-        names.Parts.Contains(word.Stem) && word.Phrase.EndsWith($" {word.Stem}", StringComparison.Ordinal);
+        word.Stem == names.Check.PlaceNoun && names.Parts.Contains(word.Stem) && word.Phrase.EndsWith($" {word.Stem}", StringComparison.Ordinal);
 
     private static int LongestSubject(Names names, HashSet<string> bag)
     {

@@ -95,6 +95,6 @@ internal sealed class Memory(Lexicon lexicon)
 
     /// <summary>Whether the cylinders last named hold for a frame that names none.</summary>
     public bool Carries(Frame frame, Check? check) =>
-        !frame.Mentioned
+        !frame.Mentioned || frame.Its && check?.PlaceNoun is not null
         || !frame.Plural && check?.PlaceNoun is not null && (PlaceNoun is null || check.PlaceNoun == PlaceNoun || check.PlaceNoun == "cylinder");
 }

@@ -51,12 +51,20 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
             return new([.. memory.Places.Cast<int?>()], null);
         }
 
+        if (!frame.HasSubject && frame.Counted == 0 && memory.Last.Count > 0 && memory.Last.All(finding => finding.Check == check.Id && check.Measurand is null
+                || frame.Them && sheet.Find(finding.Check)?.PlaceNoun == check.PlaceNoun)
+            && memory.Last.Select(finding => finding.Place?.Cylinder).OfType<int>().Distinct().Count() == sheet.Cylinders)
+        {
+            // "Removed all the plugs and cleaned them."
+            return new(AllBut([]), null);
+        }
+
         if (frame.Counted > 0 && frame.Counted < sheet.Cylinders)
         {
             return new([], null);
         }
 
-        return frame.Plural && check.Spoken.MainForActions
+        return frame.Plural && check.Spoken.MainForActions || frame is { PluralName: true, Plural: false } && check.Measurand is not null
             ? new(AllBut(frame.Except), Doubts.TakenAsAll(sheet.Cylinders))
             : new([null], SingularDoubt(frame, check));
     }

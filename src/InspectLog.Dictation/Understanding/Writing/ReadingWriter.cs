@@ -60,7 +60,8 @@ internal sealed class ReadingWriter(
     // Whether the values are about a check at all, and not about something else that was talked of.
     private bool Belongs(Frame frame, ValueSaid value)
     {
-        if (frame.Foreign || !frame.Mentioned && (frame.Unknown > 0 || memory.Foreign))
+        var plain = openCheck == value.Check && value.Value.UnitSaid && frame.Unknown == 1;
+        if (frame.Foreign || !frame.Mentioned && (frame.Unknown > 0 && !plain || memory.Foreign))
         {
             return false;
         }
