@@ -31,7 +31,10 @@ public sealed class ControlReaderTests
     [InlineData("Next check the coil.")]
     [InlineData("Coil secondary 9.4 k.")]
     [InlineData("Confirm")]
-    [InlineData("Start listening.")]
+    [InlineData("We're on the last one now.")]
+    [InlineData("Turn the light on.")]
+    [InlineData("Stop there.")]
+    [InlineData("Try again.")]
     [InlineData("")]
     [InlineData(" . ")]
     public void Anything_else_is_none(string text) => Assert.Null(ControlReader.Read(Heard(text)));
@@ -43,6 +46,12 @@ public sealed class ControlReaderTests
     [InlineData("Drop the lust.", ControlWord.Drop)]
     [InlineData("What is that?", ControlWord.Repeat)]
     [InlineData("Save that again.", ControlWord.Repeat)]
+    [InlineData("Keep that back.", ControlWord.TakeBack)]
+    [InlineData("Necks checked.", ControlWord.NextCheck)]
+    [InlineData("Next shaft.", ControlWord.NextCheck)]
+    [InlineData("Rock that.", ControlWord.Drop)]
+    [InlineData("Confirmed gap.", ControlWord.Confirm)]
+    [InlineData("It's hot listening.", ControlWord.Stop)]
     public void Mishearing_is_asked_for_again_and_says_what_was_heard(string text, ControlWord word)
     {
         var heard = ControlReader.Read(Heard(text))!;
