@@ -34,15 +34,34 @@ internal sealed class Groundless(NumberLookup numbers, Func<int, bool> strange)
         var vague = Vague(finding) || Bare(finding);
         var words = StrangeAround(finding, ofSentence: vague && !IsDecimal(finding));
         var doubts = vague ? 1 : 0;
-        return words == 0 || !OfSomethingElse(finding) && ((finding.Place ?? (object?)finding.Bracket) is not null && doubts == 0 ? words <= MostStrange : words + doubts <= MostStrangeVague);
+        return words == 0 || !OfSomethingElse(finding) && (doubts == 0 && IsPlaced(finding) ? words <= MostStrange : words + doubts <= MostStrangeVague);
+    }
+
+    // Named by its number, not as one of all.
+    private bool IsPlaced(Finding finding)
+    {
+        if (finding.Place is null)
+        {
+            return finding.Bracket is not null;
+        }
+
+        var (_, at) = Opening(finding, ofSentence: false);
+        for (; at < _tokens.Count && (_tokens[at].Start < finding.End || !Clause.EndsClause(_tokens[at])); at++)
+        {
+            if (numbers.Numbers(at).Count > 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool Vague(Finding finding) => finding.Doubt is { } doubt
-        && (doubt.Contains(" was named", StringComparison.Ordinal) || doubt.Contains("no numbers were said", StringComparison.Ordinal)
-            || doubt.Contains("this may be", StringComparison.Ordinal) && finding is { Place: null, Bracket: null } || doubt.Contains("does not fit", StringComparison.Ordinal));
+        && (Doubts.IsVague(doubt) || Doubts.IsOneOf(doubt) && finding is { Place: null, Bracket: null });
 
     // "Timing, eight or ten": any number may be that.
-    private bool Bare(Finding finding) => finding is { Kind: FindingKind.Reading, Place: null, Bracket: null } && !IsDecimal(finding)
+    private bool Bare(Finding finding) => !finding.Doubt!.Contains(Doubts.BareNumber, StringComparison.Ordinal) && finding is { Kind: FindingKind.Reading, Place: null, Bracket: null } && !IsDecimal(finding)
         && !Enumerable.Range(0, _tokens.Count).Any(at => _tokens[at].Start >= finding.Start && _tokens[at].End <= finding.End && numbers.Unit(at) is not null);
 
     // Nobody talks in tenths without having read them off.

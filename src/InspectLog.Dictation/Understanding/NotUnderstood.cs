@@ -87,7 +87,7 @@ internal sealed class NotUnderstood(RepairedText text, IReadOnlyDictionary<int, 
 
         foreach (var aside in Enumerable.Range(first, next - first).Where(at => Is(at, WordReading.Aside) && !IsTied(at)).Take(1).Where(at => !IsLookedAt(at)))
         {
-            _doubts.Add(Within(first, SentenceEnd(first)), aside, "says that this may be no finding");
+            _doubts.Add(Within(first, SentenceEnd(first)), aside, "says that it may be no finding");
         }
 
         foreach (var name in Enumerable.Range(first, next - first).Where(at => IsStrange(at) && ProperNames.At(_tokens, at)))
@@ -121,7 +121,7 @@ internal sealed class NotUnderstood(RepairedText text, IReadOnlyDictionary<int, 
     private bool IsLookedAt(int at) => _tokens[at].Text is "let" or "looking" or "checking"
         || SentenceEnd(at) is var end && end < _tokens.Count && _tokens[end].IsMark('?');
 
-    // "On the bracket", "with a wire brush".
+    // "On the bracket", "with a wire brush". But in "the gap at the door is" it tells which gap.
     private bool IsTied(int at)
     {
         var before = at - 1;
@@ -130,7 +130,8 @@ internal sealed class NotUnderstood(RepairedText text, IReadOnlyDictionary<int, 
             before--;
         }
 
-        return before >= 0 && Is(before, WordReading.Small) && _tokens[before].Text is "near" or "on" or "at" or "by" or "with" or "in" or "against" or "under" or "behind" or "from" or "into" or "of";
+        var tells = before > 0 && Is(before - 1, WordReading.Name) && at + 1 < _tokens.Count && Is(at + 1, WordReading.Tie);
+        return !tells && before >= 0 && Is(before, WordReading.Small) && _tokens[before].Text is "near" or "on" or "at" or "by" or "with" or "in" or "against" or "under" or "behind" or "from" or "into" or "of";
     }
 
     // "Insulation cracked lead six": said of a lead, or of none.

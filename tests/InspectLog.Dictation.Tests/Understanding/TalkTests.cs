@@ -97,7 +97,7 @@ public sealed class TalkTests
 
     [Fact]
     public void A_name_marks_the_findings_of_its_sentence() =>
-        Assert.All(Read.Reader.Read("It was the same with the Morris, soot on every plug."), finding => Assert.Contains("morris", finding.Doubt, StringComparison.Ordinal));
+        Assert.All(Read.Reader.Read("Back home with the Morris, soot on every plug."), finding => Assert.Contains("morris", finding.Doubt, StringComparison.Ordinal));
 
     [Theory]
     [InlineData("Page nine: air gap, point three to point four millimetres.")]
@@ -113,6 +113,30 @@ public sealed class TalkTests
     [InlineData("Replaced the cap with the spare cap.", "cap-contacts replaced")]
     [InlineData("All leads are brittle.", "lead-condition @1 cracked; lead-condition @2 cracked; lead-condition @3 cracked; lead-condition @4 cracked; lead-condition @5 cracked; lead-condition @6 cracked")]
     public void What_was_found_beside_it_counts(string text, string findings) => Assert.Equal(findings, Read.Line(text));
+
+    [Theory]
+    [InlineData("I'm off at ten today.")]
+    [InlineData("Nine, I said, not five.")]
+    [InlineData("I started at eight this morning.")]
+    public void A_number_in_talk_is_never_an_unmarked_value_of_the_open_check(string text) =>
+        Assert.DoesNotContain(Read.Reader.Read(text, "coil-secondary-resistance"), finding => finding.Doubt is null);
+
+    [Theory]
+    [InlineData("Ten.", "coil-secondary-resistance 10000")]
+    [InlineData("It reads ten, good.", "coil-secondary-resistance 10000")]
+    [InlineData("I get ten k.", "coil-secondary-resistance 10000")]
+    public void A_number_read_off_is_a_plain_value_of_the_open_check(string text, string finding)
+    {
+        Assert.Equal(finding, Read.Line(text, "coil-secondary-resistance"));
+        Assert.Null(Read.Single(text, "coil-secondary-resistance").Doubt);
+    }
+
+    [Theory]
+    [InlineData("The ballast is two inches from the bulkhead.")]
+    [InlineData("The coil is forty degrees to the touch.")]
+    [InlineData("We gap plugs at point eight.")]
+    [InlineData("Six times eleven is sixty six.")]
+    public void Lengths_of_electrical_parts_habits_and_sums_are_no_findings(string text) => Assert.Empty(Read.Reader.Read(text));
 
     private static string Doubted(string text) => Read.Line(text).Replace(" ?", "", StringComparison.Ordinal);
 }

@@ -62,8 +62,11 @@ internal sealed class RunReader(
             .ToList();
         return readings.Count == 0
             ? new(null, [], nameless)
-            : new(readings[0].Check, Joined(Sized(readings[0], Doubted(readings, dropped))), nameless);
+            : new(readings[0].Check, Joined(OfOpen(candidates, Sized(readings[0], Doubted(readings, dropped)))), nameless);
     }
+
+    private IReadOnlyList<NumberRole> OfOpen(IReadOnlyList<(Check Check, int Score)> candidates, IReadOnlyList<NumberRole> roles) =>
+        candidates is [{ Score: 0 } only] && only.Check == openCheck ? BareNumbers.Doubted(roles, draft.Items, _tokens) : roles;
 
     // "The distributor" and "the strobe" tell of an angle only where degrees are said: they have a price and an age too.
     private IReadOnlyList<NumberRole> Sized(Reading best, IReadOnlyList<NumberRole> roles) =>
@@ -105,7 +108,7 @@ internal sealed class RunReader(
             return best.Roles;
         }
 
-        var doubt = $"this may be {best.Check.ShortTitle} or {rival.ShortTitle}";
+        var doubt = Doubts.OneOf(best.Check.ShortTitle, rival.ShortTitle);
         return [.. best.Roles.Select(role => role is ValueNumber value ? value with { Doubt = Doubts.Join(value.Doubt, doubt) } : role)];
     }
 

@@ -14,12 +14,12 @@ internal sealed class Surroundings(Draft draft, Lexicon lexicon, IReadOnlyList<T
 
     /// <summary>"The lead in the pencil": part of something else.</summary>
     public bool NamesWhole(Item item) =>
-        item.First > 2 && (Role.OtherPart == item.Role && Within(item.First - 1) || Article(item.First - 1) && (tokens[item.First - 2].Stem is "in" or "of" || Within(item.First - 2) && draft.Ahead() is { Role: Role.Verb or Role.Was })
+        item.First > 2 && (Role.OtherPart == item.Role && Within(item.First - 1) || Article(item.First - 1) && (tokens[item.First - 2].Stem is "in" or "of" || Within(item.First - 2) && (draft.Ahead() is { Role: Role.Verb or Role.Was } || item.Next < tokens.Count && tokens[item.Next].IsWord("of")))
             || item.First > 3 && (item.Role == Role.OtherPart && Article(item.First - 1) && Within(item.First - 2)
                 || tokens[item.First - 1].Stem is "my" or "his" or "your" or "their" && Within(item.First - 2)))
         && draft is { SubjectJustSaid: true, Frame: { Mentioned: true, Placed: false, Says: false, Plural: false } };
 
-    private bool Article(int at) => tokens[at].Stem is "the" or "a" or "front" or "rear";
+    private bool Article(int at) => tokens[at].Stem is "the" or "a" or "that" or "this" or "front" or "rear";
 
     private bool Within(int at) => tokens[at].Stem is "in" or "of" or "on" or "for" or "from";
 

@@ -36,7 +36,8 @@ internal sealed class Cues(Sentence sentence)
     // "It says twelve point one": what an instrument says is what it shows.
     private bool ReadsOff(int at) =>
         _tokens[at].IsWord("say") && at > sentence.First && at + 1 < sentence.Next && sentence.NumberAt(at + 1)
-        && _tokens[at - 1].Stem is "it" or "meter" or "multimeter";
+        && (_tokens[at - 1].Stem is "it" or "meter" or "multimeter"
+            || Enumerable.Range(sentence.ClauseStart(at), at - sentence.ClauseStart(at)).Any(word => _tokens[word].Stem is "strobe" or "gauge" or "meter" or "tester"));
 
     // "Could get the point three in", "can't get point four in": what was tried with a gauge.
     private bool Tries(int at)

@@ -100,7 +100,7 @@ internal static class NonFindingCues
             + "not measured|not checked|not tested|not done|not yet|yet to|still to|didn't check|didn't measure|"
             + "didn't test|untested|unchecked|not looked|hasn't been|haven't been|not been|haven't had|"
             + "haven't|did not check|did not measure|skipped|skipping|couldn't|could not|can't get|can't reach|"
-            + "with age|with time|over time|sooner or later|eventually|over the years|with use|as they age|as it ages|the one marked|one marked|is labelled|are labelled|labelled with|marked as|marked with|what a|what an|you get|you have|better than|worse than|difference between|compared with|compared to|same as|like the|similar to|different from|"
+            + "with age|with time|over time|sooner or later|eventually|over the years|with use|as they age|as it ages|the one marked|one marked|is labelled|are labelled|labelled with|marked as|marked with|what a|what an|then it won't|then she won't|then it does not|then it doesn't|better than|worse than|difference between|compared with|compared to|same as|like the|similar to|different from|"
             + "on the blue one|on the red one|on the green one|on the white one|on the black one|on the silver one|on the yellow one|on the gray one|"
             + "on his|of his|on their|of their|they changed|they replaced|they fitted|they put|they swapped|they cleaned|they took|they set|"
             + "most of the time|half the time|as a rule|times out of ten|can be|can mean|can also be|is usually|are usually|is often|are often|per year|a year|each year|every year|every day|every week|every month|per day|per hour|an hour|"
@@ -110,7 +110,7 @@ internal static class NonFindingCues
             + "in january|in february|in april|since spring|since summer|since winter|since autumn|in spring|in summer|in winter|in autumn|of my|of his|of their|"
             + "according to the|on the job card|on the card|in the photo|in the picture|in the catalogue|stamped|printed|embossed|a foot|per foot|per metre|"
             + "on the phone|on the radio|the weather|outside|in the shop|in the workshop"),
-        (CueReach.Sentence, "true or false|spot the fault|in the exam|by the time|before you|once you|when you|if you|until you|after you|as soon as you|do not forget"),
+        (CueReach.Sentence, "you get|you have|true or false|spot the fault|in the exam|by the time|before you|once you|when you|if you|until you|after you|as soon as you|do not forget"),
     ];
 
     private static HashSet<string> Words(string words) => new(words.Split('|'), StringComparer.Ordinal);

@@ -109,12 +109,10 @@ internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOn
             or "another" or "new" or "old" or "which" or "any" or "last" or "next" or "same" or "good" or "bad" or "no");
 
     // "The one before", "the loose one", "one old one", "in one hand".
-    private bool IsThatOne(int at) => at + 2 < _tokens.Count && _tokens[at + 2].Stem is "one" or "1" && IsDescribed(at + 1) && !GoesOn(at + 1) && !_tokens[at + 1].IsWord("to")
-        || at > 0 && (_tokens[at - 1].IsWord("the") && (at + 1 >= _tokens.Count || Follows(at + 1))
+    private bool IsThatOne(int at) => at + 2 < _tokens.Count && !(at > 0 && _lexicon.IsPlaceNoun(_tokens[at - 1].Stem)) && _tokens[at + 2].Stem is "one" or "1" && IsDescribed(at + 1) && !GoesOn(at + 1) && !_tokens[at + 1].IsWord("to")
+        || at > 0 && (_tokens[at - 1].IsWord("the") && !GoesOn(at + 1) && !(at + 1 < _tokens.Count && NumberWords.Unit(_tokens[at + 1].Stem) is not null)
         || at > 1 && _tokens[at - 2].Stem is "the" or "a" or "an" && IsDescribed(at - 1) && !GoesOn(at + 1)
         || _tokens[at - 1].Stem is "in" or "with" && at + 1 < _tokens.Count && _tokens[at + 1].Kind == TokenKind.Word && phrases.Match(at + 1) is null && !GoesOn(at + 1));
-
-    private bool Follows(int at) => _tokens[at].Stem is "before" or "after" or "in" or "on" or "with" or "that" or "i" or "we" or "he" or "she" or "you" or "from" or "at" or "over" or "by";
 
     private bool IsDescribed(int at) => _tokens[at].Kind == TokenKind.Word && !phrases.Means(at, term => term.Subject) && !_lexicon.IsPlaceNoun(_tokens[at].Stem)
         && _tokens[at].Stem is not ("is" or "at" or "on" or "of" or "about" or "in" or "and")

@@ -15,7 +15,7 @@ internal readonly record struct Size(decimal Value, double Cost, SizeDoubt Why =
     public string? Doubt(Check check) => Why switch
     {
         SizeDoubt.Unlikely => $"that is an unlikely value for {check.ShortTitle}",
-        SizeDoubt.WrongUnit => $"{One!.Symbol} does not fit {check.ShortTitle}, which is measured in {check.Measurand!.DisplayUnit.Symbol}",
+        SizeDoubt.WrongUnit => Doubts.WrongUnit(One!.Symbol, check.ShortTitle, check.Measurand!.DisplayUnit.Symbol),
         SizeDoubt.TwoUnits => $"this may mean {One!.Symbol} or {Other!.Symbol}",
         SizeDoubt.NoUnit => $"no unit was said: {One!.Symbol} or {Other!.Symbol}",
         _ => null,
@@ -70,7 +70,7 @@ internal static class Sizes
                 : implied with { Cost = implied.Cost + UnitUnsaid };
         }
 
-        if (unit.Foreign)
+        if (unit.Foreign || IsOfAnotherThing(unit, measurand.Kind))
         {
             return null;
         }
@@ -83,6 +83,12 @@ internal static class Sizes
 
         return Best(number * unit.Sign, unit.Units, measurand, SizeDoubt.TwoUnits);
     }
+
+    // "The coil is two inches from the exhaust", "the ballast is at forty degrees": nobody measures that there, while volts
+    // may be said for ohms, and thou for thousand.
+    private static bool IsOfAnotherThing(UnitReading unit, QuantityKind kind) =>
+        unit.Units[0].Kind is QuantityKind.Length or QuantityKind.Angle && unit.Units[0].Kind != kind && kind is QuantityKind.Resistance or QuantityKind.Voltage
+        && !unit.Units.Contains(Units.Thou) && unit.Doubt is null;
 
     // "5.51" of a gap: thou are said in whole numbers, at most in halves.
     private static bool InThou(decimal number, decimal size) =>

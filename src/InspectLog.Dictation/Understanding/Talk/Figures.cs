@@ -43,6 +43,12 @@ internal static class Figures
         }
     }
 
+    /// <summary>"Six times eleven is sixty six": sums.</summary>
+    public static IEnumerable<(int First, int Next)> Sums(SpokenClause clause) =>
+        Enumerable.Range(clause.First, clause.Next - clause.First)
+            .Where(at => clause.Text(at) is "times" or "divided" or "multiplied" && at > clause.First && clause.IsNumber(at - 1))
+            .Select(_ => (clause.First, clause.Next)).Take(1);
+
     /// <summary>The stretches of a clause that tell a price: from the price on, for what follows is mostly the next.</summary>
     public static IEnumerable<(int First, int Next)> Prices(SpokenClause clause)
     {
@@ -58,6 +64,11 @@ internal static class Figures
     // "Three pairs of", "one cap and one coil": of what a car has one, a number counts.
     private static bool Counts(SpokenClause clause, int at, int next) =>
         Measures.Contains(clause.Stem(next)) && clause.Stem(next + 1) == "of"
+        || clause.Stem(at - 1) == "all" && clause.Stem(next) == "to"
+        || clause.Stem(next) == "to" && clause.Stem(next + 1) == "go"
+        || clause.Stem(at) == "one" && clause.Stem(at - 1) is "found" or "lost" or "want" or "need" or "bring" or "fetch" && next == clause.Next
+        || clause.Stem(at) != "one" && clause.Stem(next) is "new" or "old" or "spare" or "good" or "more" or "other" && clause.AfterName(next + 1) is var many && many > next + 1
+            && clause.Tokens[many - 1].Plural && !Names(clause, at - 1)
         || clause.Stem(at) is "one" or "1" && next == at + 1 && clause.AfterName(next) is var after && after > next && !clause.Phrases.Lexicon.IsPlaceNoun(clause.Stem(after - 1))
             && !Generalities.IsMeasured(clause, next, after) && (clause.Stem(at - 1) == "and" || !Names(clause, at - 1) || clause.Tokens[at - 1].Plural);
 

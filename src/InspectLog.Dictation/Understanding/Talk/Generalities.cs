@@ -24,7 +24,7 @@ internal static class Generalities
     /// <summary>The stretches of a clause that are said of a kind.</summary>
     public static IEnumerable<(int First, int Next)> In(SpokenClause clause)
     {
-        if (!clause.NamesPlace(clause.First) && (IsOfAnyOne(clause) || IsOfMany(clause) || IsOfPlaceless(clause) || HasNounForVerb(clause) || Becomes(clause)) || IsOfNumbers(clause))
+        if (!clause.NamesPlace(clause.First) && (IsOfAnyOne(clause) || IsOfMany(clause) || IsOfPlaceless(clause) || HasNounForVerb(clause) || Becomes(clause)) || IsOfNumbers(clause) || IsInTurn(clause) || IsHabit(clause))
         {
             yield return (clause.First, clause.Next);
         }
@@ -117,14 +117,24 @@ internal static class Generalities
         return after > clause.Start + 1 && (clause.Stem(after) is "get" or "go" or "come" or "need" || clause.IsUnknown(after) && clause.Tokens[after].Plural && !clause.Tokens[after - 1].Plural);
     }
 
+    // "Cylinder six fires when one is on overlap."
+    private static bool IsInTurn(SpokenClause clause) => Enumerable.Range(clause.Start, clause.Next - clause.Start).Any(at =>
+        clause.Text(at) is "fires" or "sparks" && clause.Stem(at + 1) is "when" or "after" or "before"
+        && (clause.IsNumber(at + 2) || clause.Stem(at + 2) is "the" && (clause.AfterName(at + 3) > at + 3 || clause.IsUnknown(at + 3))));
+
     // "The numbers on the leads are worn off."
     private static bool IsOfNumbers(SpokenClause clause) =>
         clause.Stem(clause.Start) == "the" && clause.Stem(clause.Start + 1) == "number" && clause.Stem(clause.Start + 2) is "on" or "of" or "by" or "for";
 
     // "Each tower feeds one plug", "wear leads to misfires": what looks like a part is the verb.
-    private static bool HasNounForVerb(SpokenClause clause) => Enumerable.Range(clause.Start, clause.Next - clause.Start).Any(at =>
-        at > clause.Start && (clause.Text(at) is "feeds" or "supplies" || clause.Text(at) == "leads" && clause.Stem(at + 1) == "to" && !clause.IsNumber(at + 2))
+    private static bool HasNounForVerb(SpokenClause clause) => Enumerable.Range(clause.Start, clause.Next - clause.Start).Any(at => at > clause.First
+        && (clause.Text(at) is "feeds" or "supplies" || clause.Text(at) == "leads" && clause.Stem(at + 1) == "to" && !clause.IsNumber(at + 2))
         && !clause.Tokens[at - 1].Plural && (clause.AfterName(at - 1) > at - 1 || clause.Describes(at - 1) || clause.IsUnknown(at - 1)));
+
+    // "We gap them at point eight", "we lead two one".
+    private static bool IsHabit(SpokenClause clause) => Enumerable.Range(clause.First, clause.Next - clause.First).Any(at => at > clause.First
+        && clause.Text(at - 1) is "i" or "we" or "you" or "they"
+        && clause.Text(at) is "feed" or "supply" or "gap" or "plug" or "lead" or "wire" or "cap" or "mark" or "time" or "coil");
 
     // "The twelve volt coil", "a nine k coil", "a thirteen millimetre spanner".
     private static IEnumerable<(int First, int Next)> Sizes(SpokenClause clause)
@@ -132,7 +142,7 @@ internal static class Generalities
         for (var at = clause.First; at + 1 < clause.Next; at++)
         {
             if (clause.Stem(at) is "a" or "an" or "the" or "any" or "another" or "every" or "no" && Size(clause, at + 1) is { } next
-                && Names(clause, next) && !clause.NamesPlace(next))
+                && (Names(clause, next) || clause.Stem(next) == "one" && !IsTried(clause, at)) && !clause.NamesPlace(next))
             {
                 yield return (at + 1, next);
             }

@@ -22,13 +22,15 @@ internal static class OtherOwners
             yield return (clause.First, clause.Next);
         }
 
-        if (IsSpare(clause))
-        {
-            yield return (clause.First, clause.Next);
-        }
-
         for (var at = clause.First; at < clause.Next; at++)
         {
+            if (clause.Stem(at) == "from" && at > clause.First && clause.AfterName(at - 1) == at && clause.Stem(at + 1) is "a" or "an" or "another" or "my" or "his"
+                && (clause.IsUnknown(at + 2) || clause.Means(at + 2, term => term.Role == Role.OtherPart)))
+            {
+                // "A burnt rotor from a racing car."
+                yield return (clause.First, clause.Next);
+            }
+
             if (Happened(clause, at))
             {
                 yield return (at, clause.Next);
@@ -42,8 +44,8 @@ internal static class OtherOwners
         }
     }
 
-    // "The spare cap has a burnt tower"; but "fitted the spare rotor".
-    private static bool IsSpare(SpokenClause clause)
+    /// <summary>"The spare cap has a burnt tower"; but "fitted the spare rotor".</summary>
+    public static bool IsSpare(SpokenClause clause)
     {
         var words = Enumerable.Range(clause.First, clause.Next - clause.First);
         return words.Any(at => clause.Stem(at) is "spare" or "scrap" && clause.AfterName(at + 1) > at + 1)

@@ -28,6 +28,13 @@ internal static class ProperNames
         }
     }
 
+    /// <summary>"It was the same story with the Morris": what comes is of that car.</summary>
+    public static bool Compares(SpokenClause clause)
+    {
+        var words = Enumerable.Range(clause.First, clause.Next - clause.First);
+        return words.Any(at => clause.Stem(at) is "same" or "story" or "similar") && words.Any(at => At(clause.Phrases, at));
+    }
+
     private static bool Placed(SpokenClause clause, int at) =>
         clause.Stem(at) is "on" or "from" or "of" or "like" or "in"
         || clause.Stem(at) is "the" or "a" or "an" or "my" or "our" or "that" or "old" && clause.Stem(at - 1) is "on" or "from" or "of" or "like" or "in" or "the" or "an" or "a";

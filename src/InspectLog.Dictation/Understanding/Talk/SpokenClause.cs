@@ -51,7 +51,7 @@ internal sealed record SpokenClause(PhraseLookup Phrases, NumberLookup Numbers, 
     private static int AfterOpening(IReadOnlyList<Token> tokens, int first, int next)
     {
         while (first < next && tokens[first].Stem is "so" or "well" or "okay" or "ok" or "right" or "now" or "and" or "um" or "then" or "oh" or "hey"
-            or "just" or "also" or "next" or "yes" or "yeah" or "no")
+            or "just" or "also" or "next" or "yes" or "yeah")
         {
             first++;
         }

@@ -24,7 +24,12 @@ internal static class TalkShapes
         foreach (var (from, to) in Clauses.Of(phrases.Tokens, first, next))
         {
             var clause = new SpokenClause(phrases, numbers, from, to);
-            foreach (var stretch in Generalities.In(clause).Concat(OtherOwners.In(clause)).Concat(ProperNames.In(clause)).Concat(Requests.In(clause)).Concat(Talk.Figures.Prices(clause)))
+            if (OtherOwners.IsSpare(clause) || ProperNames.Compares(clause))
+            {
+                yield return (from, next);
+            }
+
+            foreach (var stretch in Generalities.In(clause).Concat(OtherOwners.In(clause)).Concat(ProperNames.In(clause)).Concat(Requests.In(clause)).Concat(Talk.Figures.Prices(clause)).Concat(Talk.Figures.Sums(clause)))
             {
                 yield return stretch;
             }

@@ -14,7 +14,7 @@ internal static class EverydayWords
             + "straight|away|very|really|pretty|approximately|roughly|around|nearly|almost|well|so|um|uh|er|erm|ah|"
             + "eh|hm|hmm|mm hm|yes|yeah|yep|aye|then|please|still|already|only|bit|little|lot|kind|sort|some|too|"
             + "also|as well|at last|finally|again|once more|which|who|okay then|right then|let's see|let me see|"
-            + "with the key on|with the key in|with the key turned|key on|key off|with the key off|with the switch on|switched on|ignition live|with the power on|"
+            + "dry|the right way up|right way up|the right size|the right length|the right type|the right hand|right hand|the right hand side|the right side|with the key on|with the key in|with the key turned|key on|key off|with the key off|with the switch on|switched on|ignition live|with the power on|"
             + "first turn of the key|on the first turn|on the first turn of the key|at the first turn of the key|on the button|first kick|first go|first try|at the first try|on the first try|"
             + "on the first attempt|second time|third time|second go|at the second attempt|at the third attempt|on the second attempt|on the third attempt|second attempt|third attempt|at the second go|on the second go|at the second try|on the second try|second try|after a few tries|after a couple of tries|at the first attempt|in the end|eventually|end to end|"
             + "in series|in line|with the ignition on|ignition on|with ignition on|ignition off|engine off|dead on|"
@@ -88,7 +88,7 @@ internal static class EverydayWords
         (Role.Neither, "none of|none of the|neither|not one of|no one of|not a single"),
         (Role.Both, "both|both of|the two|either"),
         (Role.Rest,
-            "the rest|rest|the other ones|the remaining|remaining|everything else|the other three|"
+            "everywhere else|elsewhere|the rest|rest|the other ones|the remaining|remaining|everything else|the other three|"
             + "the other four|the other five|the other two|all the rest|the remainder|"
             + "every other one"),
         (Role.Except,

@@ -30,7 +30,7 @@ internal static class OtherParts
         + "spare parts|lead time|lead singer|lead free|leaded|cable ties|cable tie|plug socket|cap badge|contact details|"
         + "colour code|paint code|key code|post code|contact number|phone number|part number|order number|chassis number|engine number|serial number|job number|"
         + "entry|last entry|sticker|label|data plate|rating plate|sheet|notes|job card|card|receipt|diagram|drawing|leaflet|brochure|website|video|forum|photo|picture|magazine|"
-        + "charging voltage|cranking voltage|charging rate|earth strap|him|fire engine|fire extinguisher|fire brigade|version|variant|"
+        + "theirs|yours|mine|hers|run out|runout|end float|side float|lead flashing|lead roof|lead pipe|plug hole|plug holes|plug thread|plug threads|seller|buyer|dealer|vendor|listing|advert|charging voltage|cranking voltage|charging rate|earth strap|him|fire engine|fire extinguisher|fire brigade|version|variant|"
         + "bay|page|box|gear|drawer|step|shelf|row|room|channel|line|lane|gate|level|floor|house|lift|ticket|job|invoice|"
         + "table|chapter|stage|picture|photo|button|key|option|group|team|unit|road|route|platform|"
         + "tappet clearance|bearing clearance|ground clearance|piston clearance|ring clearance|side clearance|shaft clearance|clutch clearance|"

@@ -87,7 +87,7 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
     // "The lead is burnt" and "spark is weak" leave open which one; "the cap is cracked" does not.
     private string? SingularDoubt(Frame frame, Check check) =>
         check.Measurand is not null || check.PlaceNoun == "cylinder" || check.Spoken.MainForActions && frame.Bag.Any(word => lexicon.IsPlaceNoun(word.Stem))
-            ? $"no {check.PlaceNoun} was named"
+            ? Doubts.Unnamed(check.PlaceNoun!)
             : null;
 
     private IEnumerable<int> Named(Check check) =>

@@ -113,7 +113,7 @@ internal sealed class ReadingWriter(
 
     private void Add(Frame frame, Check check, ValueSaid value, int? place, string? doubt)
     {
-        var nameless = value is { Nameless: true, Value.AngleSaid: false } ? "no check was named" : null;
+        var nameless = value is { Nameless: true, Value.AngleSaid: false } ? Doubts.Unnamed("check") : null;
         findings.Add(make.Reading(frame, value, check, place, Doubts.Join(doubt, nameless)));
     }
 
