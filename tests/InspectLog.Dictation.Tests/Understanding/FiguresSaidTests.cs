@@ -8,6 +8,8 @@ public sealed class FiguresSaidTests
     [InlineData("Feed is one two point four volts.", "supply-voltage 12.4")]
     [InlineData("Plug gap oh eight five on number two.", "plug-gap @2 0.85")]
     [InlineData("Lead one two point four k.", "lead-resistance @1 2400")]
+    [InlineData("Secondary is 9 5 double oh.", "coil-secondary-resistance 9500")]
+    [InlineData("Lead 1, 5 8. 2, 6 1.", "lead-resistance @1 5800; lead-resistance @2 6100")]
     [InlineData("Primary, one ohm six.", "coil-circuit-resistance 1.6")]
     [InlineData("Lead two, five k five.", "lead-resistance @2 5500")]
     public void Figures_make_one_number_where_only_that_fits(string text, string findings) => Assert.Equal(findings, Read.Line(text));

@@ -75,16 +75,11 @@ internal sealed class Sentence
     private int AfterFillers()
     {
         var at = First;
-        while (at < Next && (Aside(at) is > 0 and var aside))
-        {
-            at += aside;
-        }
-
-        while (at < Next && (Tokens[at].Kind == TokenKind.Mark
+        while (at < Next && (Aside(at) > 0 || Tokens[at].Kind == TokenKind.Mark
             || Tokens[at].Stem is "so" or "well" or "okay" or "ok" or "right" or "now" or "and" or "um" or "uh" or "er" or "please"
                 or "then" or "oh" or "hey" or "just" or "but" or "also" or "next"))
         {
-            at++;
+            at += Math.Max(1, Aside(at));
         }
 
         return at;

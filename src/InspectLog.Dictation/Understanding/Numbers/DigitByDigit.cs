@@ -44,7 +44,7 @@ internal sealed class DigitByDigit(IReadOnlyList<Token> tokens, CardinalGrammar 
     private (string Digits, int Next) Digits(int at)
     {
         var digits = "";
-        while (at < tokens.Count && tokens[at].Kind == TokenKind.Word && digits.Length < Most)
+        while (at < tokens.Count && digits.Length < Most)
         {
             var twice = tokens[at].IsWord("double") && at + 1 < tokens.Count;
             if (Digit(twice ? at + 1 : at) is not { } digit)
@@ -59,5 +59,9 @@ internal sealed class DigitByDigit(IReadOnlyList<Token> tokens, CardinalGrammar 
         return (digits, at);
     }
 
-    private string? Digit(int at) => NumberWords.IsZero(tokens[at].Stem) ? "0" : NumberWords.Unit(tokens[at].Stem)?.ToString(CultureInfo.InvariantCulture);
+    private bool IsGlued(int at) => at < tokens.Count && tokens[at] is { Kind: TokenKind.Digits, Glued: true };
+
+    private string? Digit(int at) => tokens[at] is { Kind: TokenKind.Digits, Lead: '\0', Text.Length: 1 } figure && !IsGlued(at + 1) ? figure.Text
+        : tokens[at].Kind != TokenKind.Word ? null
+        : NumberWords.IsZero(tokens[at].Stem) ? "0" : NumberWords.Unit(tokens[at].Stem)?.ToString(CultureInfo.InvariantCulture);
 }

@@ -69,7 +69,7 @@ internal sealed class NumberGrammar(IReadOnlyList<Token> tokens)
         if (tokens[at].Kind == TokenKind.Digits)
         {
             // "9 tenths", "3 quarters".
-            foreach (var fraction in _fractions.At(at, afterAnd: false))
+            foreach (var fraction in _fractions.At(at, afterAnd: false).Concat(_figures.At(at)))
             {
                 yield return fraction;
             }

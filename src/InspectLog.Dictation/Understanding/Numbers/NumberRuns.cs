@@ -83,6 +83,6 @@ internal sealed class NumberRuns(NumberLookup numbers)
     // Whether the number at a token is followed by none of its own: no point, no unit, no more figures.
     private bool Alone(int at) =>
         at + 1 >= _tokens.Count || numbers.Unit(at + 1) is null && !NumberWords.IsPoint(_tokens[at + 1].Stem)
-        && (_tokens[at].Kind == TokenKind.Digits || numbers.Numbers(at + 1).Count == 0)
+        && numbers.Numbers(at + 1).Count == 0
         && !(_tokens[at + 1] is { Kind: TokenKind.Digits, Glued: true });
 }

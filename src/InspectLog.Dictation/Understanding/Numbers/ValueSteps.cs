@@ -47,7 +47,7 @@ internal sealed class ValueSteps(RunSpan span, Check check, RunContext context)
 
     // "Five k five", "one ohm six": nothing follows that the figure could be of.
     private NumberReading? FigureAfter(UnitReading unit) =>
-        unit.Next < span.Next && span.Tokens[unit.Next] is { Kind: TokenKind.Word } && (unit.Next + 1 >= span.Tokens.Count || span.Tokens[unit.Next + 1].Kind == TokenKind.Mark)
+        unit.Next < span.Next && span.Tokens[unit.Next] is { Kind: TokenKind.Word } or { Kind: TokenKind.Digits, Lead: '\0', Glued: false } && (unit.Next + 1 >= span.Tokens.Count || span.Tokens[unit.Next + 1].Kind == TokenKind.Mark)
             && span.Numbers(unit.Next).Where(reading => reading is { Whole: true, Value: > 0 and < 10 } && reading.Next == unit.Next + 1) is var figures && figures.Any()
             ? figures.First() : null;
 
