@@ -1,5 +1,6 @@
 using InspectLog.Checks;
 using InspectLog.Dictation.Hearing;
+using InspectLog.Dictation.Understanding.Doubting;
 using InspectLog.Dictation.Understanding.Frames;
 using InspectLog.Dictation.Understanding.Items;
 using InspectLog.Dictation.Understanding.Numbers;

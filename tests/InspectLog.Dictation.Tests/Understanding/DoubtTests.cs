@@ -1,5 +1,6 @@
 using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Understanding;
+using InspectLog.Dictation.Understanding.Doubting;
 
 namespace InspectLog.Dictation.Tests.Understanding;
 

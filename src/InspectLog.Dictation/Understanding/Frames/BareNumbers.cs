@@ -1,3 +1,4 @@
+using InspectLog.Dictation.Understanding.Doubting;
 using InspectLog.Dictation.Understanding.Items;
 using InspectLog.Dictation.Understanding.Numbers;
 using InspectLog.Dictation.Understanding.Words;

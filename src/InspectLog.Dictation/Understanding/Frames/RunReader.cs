@@ -1,4 +1,5 @@
 using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Doubting;
 using InspectLog.Dictation.Understanding.Items;
 using InspectLog.Dictation.Understanding.Numbers;
 using InspectLog.Dictation.Understanding.Words;

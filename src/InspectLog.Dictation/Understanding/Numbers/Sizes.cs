@@ -1,4 +1,5 @@
 using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Doubting;
 using InspectLog.Measuring;
 
 namespace InspectLog.Dictation.Understanding.Numbers;

@@ -1,4 +1,5 @@
 using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Doubting;
 using InspectLog.Dictation.Understanding.Words;
 using InspectLog.Measuring;
 

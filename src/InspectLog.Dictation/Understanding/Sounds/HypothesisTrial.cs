@@ -1,3 +1,4 @@
+using InspectLog.Dictation.Understanding.Doubting;
 using InspectLog.Dictation.Understanding.Words;
 
 namespace InspectLog.Dictation.Understanding.Sounds;

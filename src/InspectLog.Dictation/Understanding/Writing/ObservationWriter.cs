@@ -1,4 +1,5 @@
 using InspectLog.Checks;
+using InspectLog.Dictation.Understanding.Doubting;
 using InspectLog.Dictation.Understanding.Frames;
 
 namespace InspectLog.Dictation.Understanding.Writing;

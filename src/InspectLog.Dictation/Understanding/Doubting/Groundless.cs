@@ -2,7 +2,7 @@ using InspectLog.Dictation.Understanding.Numbers;
 using InspectLog.Dictation.Understanding.Sounds;
 using InspectLog.Dictation.Understanding.Words;
 
-namespace InspectLog.Dictation.Understanding;
+namespace InspectLog.Dictation.Understanding.Doubting;
 
 /// <summary>Takes back findings that have too little ground to be proposed: among many words that were not understood, a
 /// part and a condition are mostly talk.</summary>

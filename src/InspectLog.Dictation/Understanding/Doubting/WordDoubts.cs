@@ -1,6 +1,6 @@
 using InspectLog.Dictation.Understanding.Words;
 
-namespace InspectLog.Dictation.Understanding;
+namespace InspectLog.Dictation.Understanding.Doubting;
 
 /// <summary>Collects, for each finding of a text, the words that put it in doubt and why. A word is spoken of once, by the
 /// first reason given; neighbours with the same reason are spoken of together.</summary>

@@ -1,4 +1,4 @@
-namespace InspectLog.Dictation.Understanding;
+namespace InspectLog.Dictation.Understanding.Doubting;
 
 /// <summary>Puts reasons for doubt together.</summary>
 internal static class Doubts

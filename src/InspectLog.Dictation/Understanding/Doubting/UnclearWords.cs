@@ -2,7 +2,7 @@ using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Understanding.Numbers;
 using InspectLog.Dictation.Understanding.Words;
 
-namespace InspectLog.Dictation.Understanding;
+namespace InspectLog.Dictation.Understanding.Doubting;
 
 /// <summary>Marks findings whose words were not heard clearly, by the speech model's own probability of each word. The
 /// lowest counts, not the mean: one wrong word makes a finding wrong.</summary>
