@@ -14,8 +14,7 @@ public static class ControlReader
     /// without noise had 0.33 or more.</summary>
     private const double FaintestWord = 0.30;
 
-    /// <summary>Letters in which a text may differ from a phrase to be asked about: "confirmed that", "keep that
-    /// back".</summary>
+    /// <summary>Letters in which a text may differ from a phrase to be asked about: "confirmed that".</summary>
     private const int LettersAstray = 2;
 
     /// <summary>How far a text may sound from a phrase to be asked about, by sound: "keep that back", "necks checked". Of the

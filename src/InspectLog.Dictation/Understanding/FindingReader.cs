@@ -91,7 +91,7 @@ public sealed class FindingReader
         var first = 0;
         for (var at = 0; at < tokens.Count; at++)
         {
-            if (tokens[at].Kind == TokenKind.Mark && tokens[at].Text[0] is '.' or '?' or '!' or ';')
+            if (tokens[at].EndsSentence)
             {
                 yield return (first, at + 1);
                 first = at + 1;

@@ -51,7 +51,7 @@ internal sealed class ReadWords(IReadOnlyList<Token> tokens, TextReading reading
     /// <summary>The first token of the sentence of a token.</summary>
     public int SentenceStart(int at)
     {
-        while (at > 0 && !EndsSentence(at - 1))
+        while (at > 0 && !tokens[at - 1].EndsSentence)
         {
             at--;
         }
@@ -62,13 +62,11 @@ internal sealed class ReadWords(IReadOnlyList<Token> tokens, TextReading reading
     /// <summary>The token that ends the sentence of a token.</summary>
     public int SentenceEnd(int at)
     {
-        while (at < tokens.Count && !EndsSentence(at))
+        while (at < tokens.Count && !tokens[at].EndsSentence)
         {
             at++;
         }
 
         return at;
     }
-
-    private bool EndsSentence(int at) => tokens[at].Kind == TokenKind.Mark && tokens[at].Text[0] is '.' or '?' or '!' or ';';
 }

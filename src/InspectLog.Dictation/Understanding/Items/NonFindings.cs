@@ -40,7 +40,7 @@ internal static class NonFindings
             yield return order;
         }
 
-        if (Generalities.Holds(sentence))
+        if (AnyOne.Holds(sentence))
         {
             yield return (sentence.Opening, sentence.Next);
         }

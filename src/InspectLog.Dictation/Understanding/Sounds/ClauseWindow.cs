@@ -39,7 +39,7 @@ internal sealed class ClauseWindow
     {
         var reach = Math.Max(0, first - Before);
         var start = reach;
-        while (start > 0 && start < first && !(tokens[start - 1].Kind == TokenKind.Mark && tokens[start - 1].Text[0] is '.' or '?' or '!' or ';'))
+        while (start > 0 && start < first && !tokens[start - 1].EndsSentence)
         {
             start++;
         }

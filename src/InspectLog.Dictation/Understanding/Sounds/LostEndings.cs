@@ -9,10 +9,10 @@ internal sealed class LostEndings(Lexicon lexicon)
     // Verbs whose past is told by a last d or t alone.
     private static readonly HashSet<string> Verbs = Words(
         "change|clean|replace|swap|open|close|brush|regap|renew|remove|wipe|tighten|loosen|turn|move|unplug|unclip|refix|secure|"
-        + "retime|plug|pull|gap|dress|file|dry|lower|raise|advance|retard");
+        + "retime|plug|pull|gap|dress|file|dry|lower|raise|advance");
 
     // Those that say how something is, too: "clean plugs", "close to the limit".
-    private static readonly HashSet<string> AlsoConditions = Words("clean|open|close|secure|plug|gap|dry|lower|retard");
+    private static readonly HashSet<string> AlsoConditions = Words("clean|open|close|secure|plug|gap|dry|lower");
 
     private static readonly HashSet<string> Before = Words("i|we|so|and|just|then|also");
     private static readonly HashSet<string> Determiners = Words("the|it|them|all|both|that|those|up|down|out");
@@ -84,7 +84,7 @@ internal sealed class LostEndings(Lexicon lexicon)
 
     private static int SentenceEnd(IReadOnlyList<Token> tokens, int at)
     {
-        while (at < tokens.Count && !(tokens[at].Kind == TokenKind.Mark && tokens[at].Text[0] is '.' or '?' or '!' or ';'))
+        while (at < tokens.Count && !tokens[at].EndsSentence)
         {
             at++;
         }

@@ -8,8 +8,8 @@ internal static class TalkShapes
 {
     /// <summary>The numbers of a sentence that are neither values nor cylinders: each with the token after it, by its first.</summary>
     public static IReadOnlyDictionary<int, int> Figures(PhraseLookup phrases, NumberLookup numbers, int first, int next) =>
-        Clauses.Of(phrases.Tokens, first, next)
-            .SelectMany(clause => Talk.Figures.In(new(phrases, numbers, clause.First, clause.Next)))
+        ClauseCuts.Of(phrases.Tokens, first, next)
+            .SelectMany(clause => PricesAndCounts.In(new(phrases, numbers, clause.First, clause.Next)))
             .GroupBy(figure => figure.First)
             .ToDictionary(figure => figure.Key, figure => figure.Max(one => one.Next));
 
@@ -21,7 +21,7 @@ internal static class TalkShapes
             yield return (first, next);
         }
 
-        foreach (var (from, to) in Clauses.Of(phrases.Tokens, first, next))
+        foreach (var (from, to) in ClauseCuts.Of(phrases.Tokens, first, next))
         {
             var clause = new SpokenClause(phrases, numbers, from, to);
             if (OtherOwners.IsSpare(clause) || ProperNames.Compares(clause))
@@ -29,7 +29,7 @@ internal static class TalkShapes
                 yield return (from, next);
             }
 
-            foreach (var stretch in Generalities.In(clause).Concat(OtherOwners.In(clause)).Concat(ProperNames.In(clause)).Concat(Requests.In(clause)).Concat(Talk.Figures.Prices(clause)).Concat(Talk.Figures.Sums(clause)))
+            foreach (var stretch in Generalities.In(clause).Concat(OtherOwners.In(clause)).Concat(ProperNames.In(clause)).Concat(Requests.In(clause)).Concat(PricesAndCounts.Prices(clause)).Concat(PricesAndCounts.Sums(clause)))
             {
                 yield return stretch;
             }

@@ -32,6 +32,9 @@ internal sealed record Token(
 
     public bool IsMark(char mark) => Kind == TokenKind.Mark && Text[0] == mark;
 
+    /// <summary>Whether it is a mark after which a new sentence begins.</summary>
+    public bool EndsSentence => Kind == TokenKind.Mark && Text[0] is '.' or '?' or '!' or ';';
+
     /// <summary>Whether the word carries a plural ending that its stem lacks.</summary>
     public bool Plural => Kind == TokenKind.Word && Text[^1] == 's' && Stem[^1] != 's';
 }

@@ -3,7 +3,7 @@ using InspectLog.Dictation.Understanding.Words;
 namespace InspectLog.Dictation.Understanding.Talk;
 
 /// <summary>Cuts a sentence into clauses.</summary>
-internal static class Clauses
+internal static class ClauseCuts
 {
     /// <summary>The clauses between two tokens, without the marks and the words that part them.</summary>
     public static IEnumerable<(int First, int Next)> Of(IReadOnlyList<Token> tokens, int first, int next)

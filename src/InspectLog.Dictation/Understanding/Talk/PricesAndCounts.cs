@@ -5,7 +5,7 @@ namespace InspectLog.Dictation.Understanding.Talk;
 
 /// <summary>Tells prices, counts and times of day from values and cylinders by what stands around them: "twelve for the
 /// cap", "three pairs of boots", "twenty past four".</summary>
-internal static class Figures
+internal static class PricesAndCounts
 {
     private static readonly HashSet<string> Measures = new(
         "pair|set|box|bag|pack|packet|roll|kind|sort|type|brand|make|tin|tube|bottle|lot|batch|half|third|quarter|time|go|try|attempt|way".Split('|'), StringComparer.Ordinal);

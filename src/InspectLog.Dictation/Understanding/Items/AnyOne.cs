@@ -2,8 +2,8 @@ using InspectLog.Dictation.Understanding.Words;
 
 namespace InspectLog.Dictation.Understanding.Items;
 
-/// <summary>Tells what is said of things in general from what is said of this car.</summary>
-internal static class Generalities
+/// <summary>Tells what is said of any one part, "a good coil", from what is said of the one of this car.</summary>
+internal static class AnyOne
 {
     /// <summary>"A good coil reads about ten k", "a pickup pulled in": of coils in general, or of something else, unless
     /// a cylinder tells which.</summary>
