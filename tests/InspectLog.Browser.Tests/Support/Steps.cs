@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -7,6 +6,10 @@ namespace InspectLog.Browser.Tests.Support;
 /// <summary>What a technician does on the pages, found by what the pages say.</summary>
 internal static class Steps
 {
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(1);
+
+    private static readonly TimeSpan BetweenLooks = TimeSpan.FromMilliseconds(50);
+
     public static ILocator Button(this IPage page, string name) => page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true });
 
     /// <summary>From the empty garage to the bench: names the first vehicle and starts an inspection.</summary>
@@ -23,17 +26,20 @@ internal static class Steps
         await page.UntilAsync("document.readyState === 'complete'");
     }
 
-    /// <summary>Waits until an expression is true in the page. The driver's own way evaluates text anew each time it looks,
-    /// which the page's security policy forbids unless the first look is enough.</summary>
-    public static Task UntilAsync(this IPage page, string condition) => page.EvaluateAsync($$"""
-        async () => {
-          const end = Date.now() + 60_000;
-          while (!({{condition}})) {
-            if (Date.now() > end) throw new Error("It never came true that " + {{JsonSerializer.Serialize(condition)}});
-            await new Promise(next => setTimeout(next, 50));
-          }
+    /// <summary>Waits until an expression is true in the page.</summary>
+    /// <remarks>The waiting is done here, not in the page: where scripts are switched off a page has no timers, so that
+    /// a wait in it never ends. The driver's own way evaluates text anew each time it looks, which the page's security
+    /// policy forbids unless the first look is enough.</remarks>
+    public static async Task UntilAsync(this IPage page, string condition)
+    {
+        using var patience = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
+        patience.CancelAfter(Patience);
+        while (!await page.EvaluateAsync<bool>($"Boolean({condition})"))
+        {
+            Assert.False(patience.IsCancellationRequested, $"It never came true that {condition}");
+            await Task.Delay(BetweenLooks, TestContext.Current.CancellationToken);
         }
-        """);
+    }
 
     /// <summary>Opens a check from the list of the sheet.</summary>
     public static async Task OpenCheckAsync(this IPage page, string shortTitle, string title)
