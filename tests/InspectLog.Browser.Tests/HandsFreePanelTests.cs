@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using InspectLog.Browser.Tests.Support;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
@@ -71,6 +72,24 @@ public sealed class HandsFreePanelTests(BrowserFixture fixture) : ListeningTests
         await page.Locator("#hands-free-start").ClickAsync();
 
         await Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("only to pages of this machine itself");
+    }
+
+    [Theory]
+    [InlineData("#say", "Say")]
+    [InlineData("#hands-free-start", "Hands-free")]
+    public async Task Sound_that_does_not_start_is_explained(string button, string again)
+    {
+        var page = await OpenWithMicrophoneAsync(
+            BeSilent(20), script: "AudioContext.prototype.resume = () => new Promise(() => {});");
+
+        await page.Locator(button).ClickAsync();
+
+        await Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync(
+            new Regex($"The sound of this machine did not start\\..*then press {again} again"));
+        await Expect(page.Locator("#hands-free")).ToBeHiddenAsync();
+        await Expect(page.Locator("#say")).ToBeEnabledAsync();
+        await Expect(page.Locator("#say")).Not.ToContainTextAsync("Starting");
+        Assert.Equal("ended", await page.EvaluateAsync<string>("theStream.getAudioTracks()[0].readyState"));
     }
 
     [Fact]

@@ -2,6 +2,8 @@
 
 const constraints = { audio: { channelCount: 1, echoCancellation: false, noiseSuppression: true, autoGainControl: true } };
 
+const soundStartsWithin = 8000; // milliseconds
+
 export class Microphone {
   #stream;
   #context;
@@ -32,7 +34,7 @@ export class Microphone {
     try {
       this.#context = new AudioContext();
       await this.#context.audioWorklet.addModule(new URL("./recorder-worklet.js", import.meta.url));
-      await this.#context.resume();
+      await begun(this.#context);
       this.#gatherer = new AudioWorkletNode(this.#context, "gatherer", { numberOfOutputs: 0, channelCount: 1, channelCountMode: "explicit" });
       this.#gatherer.port.onmessage = ({ data }) => this.onblock(data);
       this.#watch(this.#stream.getAudioTracks()[0]);
@@ -83,6 +85,12 @@ export class Microphone {
   }
 }
 
+/** A browser that finds no device for sound says nothing of it and goes on starting. */
+function begun(context) {
+  const late = new DOMException("The sound did not start.", "TimeoutError");
+  return Promise.race([context.resume(), new Promise((_, reject) => setTimeout(reject, soundStartsWithin, late))]);
+}
+
 /** What went wrong with the microphone and what to do, for people.
     @param again what to press once it is put right. */
 export function microphoneProblem(problem, again) {
@@ -96,6 +104,8 @@ export function microphoneProblem(problem, again) {
       return `No microphone was found. Plug one in, then press ${again} again. ${else_}`;
     case "NotReadableError":
       return `The microphone is in use by another program, or did not start. Close that program, then press ${again} again. ${else_}`;
+    case "TimeoutError":
+      return `The sound of this machine did not start. See that a device for sound is there, or start the browser anew, then press ${again} again. ${else_}`;
     default:
       return `The microphone could not be used: ${problem?.message ?? "no reason was given"} ${else_}`;
   }

@@ -44,12 +44,18 @@ public abstract class ListeningTests(BrowserFixture fixture) : IAsyncLifetime
     /// <summary>Opens the bench in a browser that hears a sound, and starts listening.</summary>
     private protected async Task<IPage> ListenAsync(Sound sound, bool again = false, string? script = null)
     {
-        var browser = await InstalledChromium.ThatHearsAsync(fixture.Playwright, sound, again);
-        _started.Add(browser);
-        var page = await OpenAsync(browser, script);
+        var page = await OpenWithMicrophoneAsync(sound, again, script);
         await page.Locator("#hands-free-start").ClickAsync();
         await Expect(page.Locator("#hands-free-word")).Not.ToHaveTextAsync("Starting");
         return page;
+    }
+
+    /// <summary>Opens the bench in a browser that hears a sound.</summary>
+    private protected async Task<IPage> OpenWithMicrophoneAsync(Sound sound, bool again = false, string? script = null)
+    {
+        var browser = await InstalledChromium.ThatHearsAsync(fixture.Playwright, sound, again);
+        _started.Add(browser);
+        return await OpenAsync(browser, script);
     }
 
     private protected async Task<IPage> OpenAsync(IBrowser browser, string? script = null)
