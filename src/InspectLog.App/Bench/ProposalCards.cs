@@ -13,40 +13,7 @@ public static class ProposalCards
     /// <summary>The cards of a voice note, in the order spoken.</summary>
     public static IReadOnlyList<ProposalCard> Of(
         VoiceNote note, CheckSheet sheet, WorkshopState workshop) =>
-        [.. Groups(note.Proposals ?? []).Select(group => Card(group, sheet, workshop))];
-
-    /// <summary>Repeats of one reading belong together: values of one check and place, not settled apart, unless the
-    /// note also says that it was adjusted, for then they are a before and an after.</summary>
-    private static List<List<Proposal>> Groups(IReadOnlyList<Proposal> proposals)
-    {
-        var groups = new List<List<Proposal>>();
-        foreach (var proposal in proposals)
-        {
-            if (groups.Find(group => AreRepeats(group[0], proposal)) is { } repeats && !WasAdjusted(proposals, proposal))
-            {
-                repeats.Add(proposal);
-            }
-            else
-            {
-                groups.Add([proposal]);
-            }
-        }
-
-        return groups;
-    }
-
-    private static bool AreRepeats(Proposal first, Proposal next) =>
-        first.Finding.Value is not null
-        && next.Finding.Value is not null
-        && first.Finding.Check == next.Finding.Check
-        && first.Finding.Cylinder == next.Finding.Cylinder
-        && first.State == next.State
-        && first.RecordedAs == next.RecordedAs;
-
-    private static bool WasAdjusted(IReadOnlyList<Proposal> proposals, Proposal one) => proposals.Any(other =>
-        other.Finding.Action is not null
-        && other.Finding.Check == one.Finding.Check
-        && other.Finding.Cylinder == one.Finding.Cylinder);
+        [.. ProposalGroups.Of(note).Select(group => Card(group, sheet, workshop))];
 
     private static ProposalCard Card(IReadOnlyList<Proposal> group, CheckSheet sheet, WorkshopState workshop)
     {

@@ -56,7 +56,7 @@ public sealed record PlaceView(
 /// <param name="Outcome">The worst of its places.</param>
 /// <param name="Word">The same in a word or two for the list of checks: "4 of 6", "conditional pass".</param>
 /// <param name="Places">Its places, in cylinder order.</param>
-/// <param name="OpenProposals">Proposals for it that nobody has settled.</param>
+/// <param name="OpenProposals">Proposals for it that nobody has settled; those settled together count as one.</param>
 public sealed record CheckProgress(
     CheckStanding Standing,
     PlaceOutcome Outcome,
@@ -71,8 +71,7 @@ public static class Standings
     {
         var places = PlacesOf(sheet, check).Select(cylinder => PlaceOf(inspection, check, cylinder)).ToList();
         var done = places.Count(place => place.IsDone);
-        var open = inspection.VoiceNotes.SelectMany(note => note.Proposals ?? [])
-            .Count(proposal => proposal.State == ProposalState.Open && proposal.Finding.Check == check.Id);
+        var open = ProposalGroups.OpenIn(inspection).Count(group => group[0].Finding.Check == check.Id);
         var outcome = places.Max(place => place.Outcome);
 
         if (inspection.LeftOut.ContainsKey(check.Id))

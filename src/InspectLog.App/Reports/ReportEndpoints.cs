@@ -105,7 +105,7 @@ public static class ReportEndpoints
         scene.Inspection,
         [.. Missing(scene)],
         [.. scene.Inspection.OpenLooseEnds],
-        scene.Inspection.VoiceNotes.SelectMany(note => note.Proposals ?? []).Count(p => p.State == ProposalState.Open),
+        ProposalGroups.OpenIn(scene.Inspection).Count(),
         scene.Inspection.VoiceNotes.Count(note => note.IsWaiting),
         form,
         desk.Garage.Problems);

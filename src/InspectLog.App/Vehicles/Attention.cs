@@ -1,3 +1,4 @@
+using InspectLog.App.Bench;
 using InspectLog.App.Wear;
 using InspectLog.Journal.State;
 
@@ -15,12 +16,9 @@ public static class Attention
 
     private static IReadOnlyList<string> In(InspectionState inspection)
     {
-        var proposals = inspection.VoiceNotes
-            .SelectMany(note => note.Proposals ?? [])
-            .Where(proposal => proposal.State == ProposalState.Open)
-            .ToList();
-        var doubts = proposals.Count(proposal => proposal.Finding.Doubt is not null);
-        var plain = proposals.Count - doubts;
+        var open = ProposalGroups.OpenIn(inspection).ToList();
+        var doubts = open.Count(group => group.Any(proposal => proposal.Finding.Doubt is not null));
+        var plain = open.Count - doubts;
         return
         [
             .. Some(doubts, "doubt to settle", "doubts to settle"),
