@@ -56,12 +56,6 @@ async function start() {
   }
 
   hideTrouble();
-  const say = document.getElementById("say");
-  if (say.dataset.state && say.dataset.state !== "ready") {
-    showTrouble(`Say is recording. Press Say to end it, then press ${name}.`);
-    return;
-  }
-
   const mine = session = {
     microphone: new Microphone(),
     voice: new ReadBack(),
@@ -75,7 +69,7 @@ async function start() {
     loudest: 0,
     address: addressOf(),
   };
-  say.disabled = true;
+  document.getElementById("say").disabled = true;
   show("starting");
   document.getElementById("hands-free-stop").focus({ preventScroll: true });
   mine.voice.mayspeak = () => !mine.cutter?.isHearing;

@@ -2,7 +2,8 @@ using Microsoft.Playwright;
 
 namespace InspectLog.Browser.Tests.Support;
 
-/// <summary>Which controls of a page are too small for a finger in a glove. Links within a text are not counted.</summary>
+/// <summary>Which controls of a page are too small for a finger in a glove, or for their own words. Links within a text
+/// are not counted.</summary>
 internal static class PressTargets
 {
     private const int Least = 44;
@@ -12,12 +13,20 @@ internal static class PressTargets
         (least) => {
           const place = (one) => one.matches("input[type=checkbox], input[type=radio], input[type=file]") ? one.closest("label") ?? one : one;
           const unseen = (one, box) => !one.checkVisibility({ visibilityProperty: true }) || box.width <= 1 || box.height <= 1;
-          return [...document.querySelectorAll("button, summary, select, textarea, input:not([type=hidden]), a[href]")]
+          const cut = (one) => one.matches("button, summary, a") && one.scrollWidth > one.clientWidth + 1;
+          const controls = [...document.querySelectorAll("button, summary, select, textarea, input:not([type=hidden]), a[href]")]
             .filter(one => one.tagName !== "A" || getComputedStyle(one).display !== "inline")
             .map(place)
             .map(one => ({ one, box: one.getBoundingClientRect() }))
-            .filter(({ one, box }) => !unseen(one, box) && Math.min(box.width, box.height) < least - 0.5)
-            .map(({ one, box }) => `${Math.round(box.width)} by ${Math.round(box.height)} px is too small to press:\n${one.outerHTML.slice(0, 200)}`);
+            .filter(({ one, box }) => !unseen(one, box));
+          return [
+            ...controls
+              .filter(({ box }) => Math.min(box.width, box.height) < least - 0.5)
+              .map(({ one, box }) => `${Math.round(box.width)} by ${Math.round(box.height)} px is too small to press:\n${one.outerHTML.slice(0, 200)}`),
+            ...controls
+              .filter(({ one }) => cut(one))
+              .map(({ one }) => `its words need ${one.scrollWidth} px and have ${one.clientWidth}:\n${one.outerHTML.slice(0, 200)}`),
+          ];
         }
         """,
         Least);
