@@ -2,8 +2,8 @@ using Microsoft.Playwright;
 
 namespace InspectLog.Browser.Tests.Support;
 
-/// <summary>Which controls of a page are too small for a finger in a glove, or for their own words. Links within a text
-/// are not counted.</summary>
+/// <summary>Which controls of a page are too small for a finger in a glove or for their own words, or lie over each
+/// other. Links within a text are not counted.</summary>
 internal static class PressTargets
 {
     private const int Least = 44;
@@ -14,6 +14,10 @@ internal static class PressTargets
           const place = (one) => one.matches("input[type=checkbox], input[type=radio], input[type=file]") ? one.closest("label") ?? one : one;
           const unseen = (one, box) => !one.checkVisibility({ visibilityProperty: true }) || box.width <= 1 || box.height <= 1;
           const cut = (one) => one.matches("button, summary, a") && one.scrollWidth > one.clientWidth + 1;
+          const bar = ({ one }) => one.closest(".tools");
+          const overlap = (from, to, otherFrom, otherTo) => Math.min(to, otherTo) - Math.max(from, otherFrom) > 1;
+          const across = (a, b) => bar(a) === bar(b) && !a.one.contains(b.one) && !b.one.contains(a.one)
+            && overlap(a.box.left, a.box.right, b.box.left, b.box.right) && overlap(a.box.top, a.box.bottom, b.box.top, b.box.bottom);
           const controls = [...document.querySelectorAll("button, summary, select, textarea, input:not([type=hidden]), a[href]")]
             .filter(one => one.tagName !== "A" || getComputedStyle(one).display !== "inline")
             .map(place)
@@ -26,6 +30,9 @@ internal static class PressTargets
             ...controls
               .filter(({ one }) => cut(one))
               .map(({ one }) => `its words need ${one.scrollWidth} px and have ${one.clientWidth}:\n${one.outerHTML.slice(0, 200)}`),
+            ...controls
+              .filter((one, at) => controls.slice(at + 1).some(other => across(one, other)))
+              .map(({ one }) => `another control lies over it:\n${one.outerHTML.slice(0, 200)}`),
           ];
         }
         """,
