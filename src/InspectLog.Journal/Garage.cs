@@ -24,7 +24,8 @@ public sealed class Garage : IDisposable
     private readonly GarageIndex _index;
     private readonly IReadOnlyList<GarageProblem> _foundAtOpening;
 
-    private Garage(DataFolder folder, TimeProvider time, IDurable durable, FileStream @lock)
+    private Garage(
+        DataFolder folder, TimeProvider time, IDurable durable, FileStream @lock, IProgress<GarageOpening>? progress)
     {
         _folder = folder;
         _time = time;
@@ -36,9 +37,9 @@ public sealed class Garage : IDisposable
         recovery.SetUnfinishedVehiclesAside();
         _workshop = new(FileAt(folder.Workshop), WorkshopState.Empty, (state, entry) => state.Apply(entry), time);
         recovery.Recover(_workshop, "workshop", "the workshop", vehicleId: null);
-        foreach (var id in VehicleFolders())
+        var ids = VehicleFolders();
+        foreach (var (id, journal) in ids.Zip(JournalReading.Read(ids, OpenVehicle, progress)))
         {
-            var journal = OpenVehicle(id);
             recovery.Recover(journal, id, journal.Now.State.Name, vehicleId: id);
             if (recovery.HoldsAnything(journal, id))
             {
@@ -46,7 +47,7 @@ public sealed class Garage : IDisposable
             }
         }
 
-        _index = new GarageIndex(folder.Index, JournalsForIndex);
+        _index = new GarageIndex(folder.Index, JournalsForIndex, progress);
         _foundAtOpening = [.. recovery.Found, .. _index.Lost.ExceptBy(recovery.Found.Select(At), At)];
     }
 
@@ -54,11 +55,14 @@ public sealed class Garage : IDisposable
     /// Torn last lines are set aside and noted; an index that does not match the journals is made again.</summary>
     /// <param name="folder">The data folder.</param>
     /// <param name="time">Clock and local offset of the entries.</param>
+    /// <param name="progress">Is told how far it is; may be called by several threads at once.</param>
     /// <exception cref="DataFolderInUseException">Another process has it open.</exception>
     /// <exception cref="IOException">The folder cannot be read or written.</exception>
-    public static Garage Open(string folder, TimeProvider time) => Open(folder, time, new Durable());
+    public static Garage Open(string folder, TimeProvider time, IProgress<GarageOpening>? progress = null) =>
+        Open(folder, time, new Durable(), progress);
 
-    internal static Garage Open(string folder, TimeProvider time, IDurable durable)
+    internal static Garage Open(
+        string folder, TimeProvider time, IDurable durable, IProgress<GarageOpening>? progress = null)
     {
         var places = new DataFolder(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
         FileStream? @lock = null;
@@ -67,7 +71,7 @@ public sealed class Garage : IDisposable
             places.CreateRoot(durable);
             @lock = places.TakeLock();
             places.CreateParts(durable);
-            return new Garage(places, time, durable, @lock);
+            return new Garage(places, time, durable, @lock, progress);
         }
         catch (UnauthorizedAccessException cause)
         {
@@ -181,10 +185,13 @@ public sealed class Garage : IDisposable
 
     private JournalFile FileAt(string path) => new(path, _durable, _latch);
 
-    private IEnumerable<string> VehicleFolders() => Directory.EnumerateDirectories(_folder.Vehicles)
-        .Select(folder => Path.GetFileName(folder))
-        .Where(VehicleIds.IsId)
-        .Order(StringComparer.Ordinal);
+    private IReadOnlyList<string> VehicleFolders() =>
+    [
+        .. Directory.EnumerateDirectories(_folder.Vehicles)
+            .Select(folder => Path.GetFileName(folder))
+            .Where(VehicleIds.IsId)
+            .Order(StringComparer.Ordinal),
+    ];
 
     private IEnumerable<IndexedJournal> JournalsForIndex() => _vehicles.Values
         .Select(journal => journal.Now)

@@ -212,6 +212,66 @@ public sealed class GarageTests : IDisposable
         Hits = garage.Search("m"),
     }, WithInfinity);
 
+    [Fact]
+    public void Opening_tells_of_each_journal_read_and_of_lists_only_when_they_are_made_again()
+    {
+        using (var garage = Garage.Open(_folder.Path, Some.Clock()))
+        {
+            foreach (var name in new[] { "Marigold", "Otter", "Heron" })
+            {
+                garage.AddVehicle(Some.Technician, Some.Vehicle(name));
+            }
+        }
+
+        var usual = new Told();
+        Garage.Open(_folder.Path, Some.Clock(), usual).Dispose();
+        File.Delete(_folder.At("index.db"));
+        var without = new Told();
+        Garage.Open(_folder.Path, Some.Clock(), without).Dispose();
+
+        GarageOpening[] read = [.. Enumerable.Range(1, 3).Select(n => new GarageOpening(OpeningStep.Reading, n, 3))];
+        Assert.Equal(read.ToHashSet(), usual.ToHashSet());
+        Assert.Equal(
+            [.. read.ToHashSet(), .. Enumerable.Range(1, 3).Select(n => new GarageOpening(OpeningStep.MakingLists, n, 3))],
+            without.ToHashSet());
+    }
+
+    [Fact]
+    public void File_in_place_of_the_data_folder_is_told()
+    {
+        File.WriteAllText(_folder.At("journals"), "");
+
+        var refusal = Assert.Throws<IOException>(() => Garage.Open(_folder.At("journals"), Some.Clock()));
+
+        Assert.Equal($"{_folder.At("journals")} is a file, not a folder. Choose a folder for the journals.", refusal.Message);
+    }
+
+    [Fact]
+    public void Journal_that_cannot_be_read_is_told_as_what_it_is()
+    {
+        string id;
+        using (var garage = Garage.Open(_folder.Path, Some.Clock()))
+        {
+            garage.AddVehicle(Some.Technician, Some.Vehicle("Otter"));
+            id = garage.AddVehicle(Some.Technician, Some.Vehicle());
+        }
+
+        var journal = _folder.At(Path.Combine("vehicles", id, "journal.jsonl"));
+        using (new FileStream(journal, FileMode.Open, FileAccess.ReadWrite, FileShare.None))
+        {
+            Assert.Contains(journal, Assert.Throws<IOException>(() => Garage.Open(_folder.Path, Some.Clock())).Message);
+        }
+
+        using var again = Garage.Open(_folder.Path, Some.Clock());
+        Assert.Equal(2, again.Vehicles().Count);
+    }
+
+    /// <summary>All that was told of an opening; reports may come from several threads.</summary>
+    private sealed class Told : ConcurrentBag<GarageOpening>, IProgress<GarageOpening>
+    {
+        public void Report(GarageOpening value) => Add(value);
+    }
+
     private sealed class BackwardsClock : TimeProvider
     {
         private DateTimeOffset _now = new(2026, 11, 25, 10, 0, 0, TimeSpan.Zero);

@@ -56,8 +56,8 @@ internal static class CommandLine
                 Error = surroundings.Error,
                 EnableDefaultExceptionHandler = false,
             };
-            if (parsed.CommandResult.Command is SpeechWorkerVerb)
-                invocation.ProcessTerminationTimeout = null; // it takes no signals
+            if (parsed.CommandResult.Command is Verb verb)
+                invocation.ProcessTerminationTimeout = verb.TimeToStop;
             return await parsed.InvokeAsync(invocation, stop);
         }
         catch (Exception e) when (ExitCodeFor(e) is { } code)

@@ -21,6 +21,8 @@ internal sealed class DemoVerb : Verb
 
     public override IReadOnlyList<string> Examples => ["inspectlog demo"];
 
+    public override TimeSpan? TimeToStop => Serving.TimeToStop;
+
     protected override async Task<int> RunAsync(ParseResult arguments, CancellationToken stop)
     {
         var folder = Directory.CreateTempSubdirectory("inspectlog-demo-");

@@ -22,7 +22,7 @@ internal sealed class RebuildVerb : Verb
         if (!Directory.Exists(folder))
             throw CommandException.BadInput($"There is no folder {folder}. Name the data folder with --data FOLDER.");
 
-        using var garage = Garage.Open(folder, Surroundings.Time);
+        using var garage = Garage.Open(folder, Surroundings.Time, new OpeningProgress(Surroundings.Error, Surroundings.Time));
         garage.RebuildIndex();
         Surroundings.Out.WriteLine($"The index of {Vehicles(garage)} is made again.");
         foreach (var problem in garage.Problems)

@@ -23,6 +23,8 @@ internal sealed class ServeVerb : Verb
         "inspectlog serve --data /srv/garage --port 8080",
     ];
 
+    public override TimeSpan? TimeToStop => Serving.TimeToStop;
+
     protected override Task<int> RunAsync(ParseResult arguments, CancellationToken stop) => Serving.RunAsync(
         Surroundings, arguments.GetRequiredValue(_data), arguments.GetValue(_port), arguments.GetValue(_model), stop);
 }

@@ -7,6 +7,10 @@ namespace InspectLog.App.Commands;
 /// <summary>Runs the web app for a verb until it is stopped.</summary>
 internal static class Serving
 {
+    /// <summary>How long it may take to stop in good order: the lists have to be closed, else the next start makes
+    /// them again.</summary>
+    public static readonly TimeSpan TimeToStop = TimeSpan.FromMinutes(1);
+
     public static async Task<int> RunAsync(
         Surroundings surroundings, string dataFolder, int port, string? modelFile, CancellationToken stop)
     {
@@ -17,6 +21,7 @@ internal static class Serving
         var options = new WebHostOptions(dataFolder, port, () => speech)
         {
             Time = surroundings.Time,
+            Opening = new OpeningProgress(surroundings.Error, surroundings.Time),
             Listening = address => surroundings.Out.WriteLine($"InspectLog is open at {address}"),
         };
         try

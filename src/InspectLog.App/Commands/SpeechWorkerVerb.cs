@@ -22,6 +22,8 @@ internal sealed class SpeechWorkerVerb : Verb
 
     public override IReadOnlyList<string> Examples => [];
 
+    public override TimeSpan? TimeToStop => null;
+
     /// <summary>How the web app starts its worker.</summary>
     public static SpeechWorkerCommand CommandFor(string? modelFile) => SpeechWorkerCommand.OfThisProgram(
         modelFile is null ? [Word] : [Word, "--model", Path.GetFullPath(modelFile)]);

@@ -15,6 +15,10 @@ internal abstract class Verb : Command
     /// <summary>Command lines a newcomer can copy, shown by the help.</summary>
     public abstract IReadOnlyList<string> Examples { get; }
 
+    /// <summary>How long it may go on after it was told to stop, before the process ends all the same; null where it
+    /// takes no signals.</summary>
+    public virtual TimeSpan? TimeToStop => TimeSpan.FromSeconds(2);
+
     protected Surroundings Surroundings { get; }
 
     /// <summary>Does the work and gives the exit code.</summary>

@@ -31,7 +31,18 @@ public static class WebHost
     public static async Task RunAsync(WebHostOptions options, CancellationToken cancellationToken)
     {
         await using var app = Build(options);
-        await app.StartAsync(cancellationToken);
+        app.Services.GetRequiredService<Garage>(); // first: what is wrong with the data folder is told before anything starts
+        try
+        {
+            await app.StartAsync(cancellationToken);
+        }
+        catch
+        {
+            // What did start is still at work; it must not find its tools gone.
+            await app.StopAsync(CancellationToken.None);
+            throw;
+        }
+
         options.Listening(AddressOf(app));
         await app.WaitForShutdownAsync(cancellationToken);
     }
@@ -47,6 +58,10 @@ public static class WebHost
         });
         builder.WebHost.ConfigureKestrel(kestrel => kestrel.Listen(IPAddress.Loopback, options.Port));
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
+
+        // Why the app cannot start is told by whoever starts it, in words and not as a stack trace. That a service of
+        // the host failed later is critical and stays.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
         AddServices(builder.Services, options);
 
         var app = builder.Build();
@@ -69,7 +84,7 @@ public static class WebHost
     private static void AddServices(IServiceCollection services, WebHostOptions options)
     {
         services.AddSingleton(options.Time);
-        services.AddSingleton(_ => Garage.Open(options.DataFolder, options.Time));
+        services.AddSingleton(_ => Garage.Open(options.DataFolder, options.Time, options.Opening));
         services.AddSingleton(_ => options.Speech());
         services.AddSingleton<BenchEvents>();
         services.AddSingleton<TranscriptionSignal>();

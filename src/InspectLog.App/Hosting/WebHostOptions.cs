@@ -1,4 +1,5 @@
 using InspectLog.Dictation.Hearing;
+using InspectLog.Journal;
 
 namespace InspectLog.App.Hosting;
 
@@ -10,6 +11,9 @@ public sealed record WebHostOptions(string DataFolder, int Port, Func<ISpeechToT
 {
     /// <summary>Clock of the journal entries.</summary>
     public TimeProvider Time { get; init; } = TimeProvider.System;
+
+    /// <summary>Is told how far the opening of the data folder is.</summary>
+    public IProgress<GarageOpening>? Opening { get; init; }
 
     /// <summary>Called once with the address the app listens on.</summary>
     public Action<Uri> Listening { get; init; } = static _ => { };

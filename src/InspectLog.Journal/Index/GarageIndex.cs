@@ -13,16 +13,20 @@ internal sealed class GarageIndex : IDisposable
     private readonly Lock _gate = new();
     private readonly string _path;
     private readonly Func<IEnumerable<IndexedJournal>> _journals;
+    private readonly IProgress<GarageOpening>? _progress;
     private IndexDatabase _database;
     private bool _closed;
 
     /// <summary>Opens the index, and makes it again when it is not that of the journals.</summary>
     /// <param name="path">Its file.</param>
     /// <param name="journals">Gives the vehicles' journals as they are when called.</param>
-    public GarageIndex(string path, Func<IEnumerable<IndexedJournal>> journals)
+    /// <param name="progress">Is told how far it is when the index is made again.</param>
+    public GarageIndex(
+        string path, Func<IEnumerable<IndexedJournal>> journals, IProgress<GarageOpening>? progress = null)
     {
         _path = path;
         _journals = journals;
+        _progress = progress;
         _database = OpenTrusted() ?? Make();
     }
 
@@ -174,9 +178,11 @@ internal sealed class GarageIndex : IDisposable
 
     private void Fill(IndexDatabase database)
     {
-        foreach (var journal in _journals())
+        var journals = _journals().ToList();
+        foreach (var (at, journal) in journals.Index())
         {
             database.Add(journal.State, journal.Entries);
+            _progress?.Report(new(OpeningStep.MakingLists, at + 1, journals.Count));
         }
     }
 

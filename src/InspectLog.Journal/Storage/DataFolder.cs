@@ -43,6 +43,11 @@ internal sealed record DataFolder(string Root)
     /// <summary>Makes the folder itself when it is missing, and those above it.</summary>
     public void CreateRoot(IDurable durable)
     {
+        if (File.Exists(Root))
+        {
+            throw new IOException($"{Root} is a file, not a folder. Choose a folder for the journals.");
+        }
+
         var missing = new List<string>();
         for (var folder = Root; !Directory.Exists(folder); folder = Path.GetDirectoryName(folder)!)
         {
