@@ -28,6 +28,7 @@ internal sealed class DemoVerb : Verb
         var folder = Directory.CreateTempSubdirectory("inspectlog-demo-");
         try
         {
+            Surroundings.Error.WriteLine("Making the invented garage, which takes a few seconds.");
             DemoGarage.Make(folder.FullName, Surroundings.Time, DemoFiles.Shipped());
             return await Serving.RunAsync(
                 Surroundings, folder.FullName, arguments.GetValue(_port), arguments.GetValue(_model), stop);
