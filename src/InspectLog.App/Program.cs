@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.InteropServices;
 using System.Text;
 using InspectLog.App.Commands;
 
@@ -7,4 +8,12 @@ CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 Console.InputEncoding = Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 
-return await CommandLine.RunAsync(args, Surroundings.OfProcess());
+// Many people end a program by closing its window: that stops it as Ctrl+C does, in good order.
+using var windowClosed = new CancellationTokenSource();
+using var hangUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, context =>
+{
+    context.Cancel = true;
+    windowClosed.Cancel();
+});
+
+return await CommandLine.RunAsync(args, Surroundings.OfProcess(), windowClosed.Token);

@@ -46,10 +46,12 @@ public sealed class ProcessTests : IDisposable
         Assert.Matches($"^Port {port} is taken[^\n]*\n$", complaints);
     }
 
-    [Fact]
-    public async Task App_that_is_told_to_stop_closes_its_lists_first()
+    [Theory]
+    [InlineData("TERM")]
+    [InlineData("HUP")]
+    public async Task App_that_is_told_to_stop_or_loses_its_window_closes_its_lists_first(string signal)
     {
-        Assert.Equal((0, ""), await StopOnceOpenAsync("serve", "--data", _folder.FullName, "--port", "0"));
+        Assert.Equal((0, ""), await StopOnceOpenAsync(signal, "serve", "--data", _folder.FullName, "--port", "0"));
 
         Assert.True(File.Exists(Path.Combine(_folder.FullName, "index.db")));
         Assert.False(File.Exists(Path.Combine(_folder.FullName, "index-log.db")), "The lists were left open: the next start makes them again.");
@@ -58,21 +60,21 @@ public sealed class ProcessTests : IDisposable
     [Fact]
     public async Task Demo_that_is_told_to_stop_leaves_nothing_behind()
     {
-        var (exitCode, told) = await StopOnceOpenAsync("demo", "--port", "0");
+        var (exitCode, told) = await StopOnceOpenAsync("TERM", "demo", "--port", "0");
 
         Assert.Equal((0, "Making the invented garage, which takes a few seconds.\n"), (exitCode, told));
 
         Assert.Empty(_folder.EnumerateFileSystemInfos("inspectlog-*"));
     }
 
-    /// <summary>Runs the app, tells it to stop as a service manager does once it is open, and gives its exit code and
-    /// what it told on standard error.</summary>
-    private async Task<(int ExitCode, string Told)> StopOnceOpenAsync(params string[] arguments)
+    /// <summary>Runs the app, sends it a signal once it is open, and gives its exit code and what it told on standard
+    /// error.</summary>
+    private async Task<(int ExitCode, string Told)> StopOnceOpenAsync(string signal, params string[] arguments)
     {
         using var process = Start(arguments, "TMPDIR", _folder.FullName);
         var told = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
         Assert.NotNull(await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken));
-        using var kill = Process.Start("kill", ["-TERM", $"{process.Id}"]);
+        using var kill = Process.Start("kill", ["-" + signal, $"{process.Id}"]);
         await process.WaitForExitAsync(TestContext.Current.CancellationToken);
         return (process.ExitCode, await told);
     }
