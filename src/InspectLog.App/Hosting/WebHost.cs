@@ -89,6 +89,7 @@ public static class WebHost
         services.AddSingleton<BenchEvents>();
         services.AddSingleton<TranscriptionSignal>();
         services.AddSingleton<RunningTranscription>();
+        services.AddSingleton<NoteReader>();
         services.AddSingleton<SpokenControl>();
         services.AddSingleton<PhotoCopies>();
         services.AddScoped<BenchDesk>();

@@ -1,15 +1,10 @@
 using InspectLog.App.Bench;
 using InspectLog.App.HandsFree;
-using InspectLog.App.OwnWords;
-using InspectLog.Checks;
 using InspectLog.Dictation.Hearing;
-using InspectLog.Dictation.Understanding;
-using InspectLog.Dictation.Understanding.Vocabulary;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Index;
 using InspectLog.Journal.Record;
-using InspectLog.Journal.State;
 
 namespace InspectLog.App.Listening;
 
@@ -18,6 +13,7 @@ namespace InspectLog.App.Listening;
 public sealed partial class TranscriptionWorker(
     Garage garage,
     ISpeechToText speech,
+    NoteReader reader,
     SpokenControl control,
     BenchEvents events,
     TranscriptionSignal signal,
@@ -115,42 +111,8 @@ public sealed partial class TranscriptionWorker(
             return;
         }
 
-        Append(waiting, Load(note.Recording.Media) switch
-        {
-            WavResult.Ok recording => await HearAsync(waiting, note, inspection, recording.Audio, cancellationToken),
-            WavResult.Refused refused => [new TranscriptFailed(waiting.Recording, refused.Message)],
-            _ => [new TranscriptFailed(waiting.Recording, "The recording is not in the media folder.")],
-        });
+        Append(waiting, await reader.ReadAsync(waiting, note, inspection, cancellationToken));
     }
-
-    private WavResult? Load(MediaFile media) =>
-        garage.Media.PathOf(media.Sha256) is { } path ? WavFile.Read(File.ReadAllBytes(path)) : null;
-
-    private async Task<IReadOnlyList<EntryBody>> HearAsync(
-        WaitingRecording waiting,
-        VoiceNote note,
-        InspectionState inspection,
-        PcmAudio audio,
-        CancellationToken cancellationToken)
-    {
-        var ownWords = WorkshopWords.For(garage.Workshop, inspection.How.Sheet);
-        var examples = Examples(waiting.VehicleId, inspection.How.Sheet, note.Recording.OpenCheck, ownWords);
-        var transcript = await speech.TranscribeAsync(audio, examples, new PageProgress(events, waiting), cancellationToken);
-        var readiness = speech.Readiness;
-        return HeardEntries.Of(
-            waiting.Recording,
-            note.Recording,
-            inspection.How.Sheet,
-            ownWords,
-            transcript,
-            readiness.Model,
-            readiness.ModelSha256 ?? "");
-    }
-
-    private string? Examples(string vehicleId, string sheetId, string? openCheck, IReadOnlyList<OwnWord> ownWords) =>
-        BuiltInSheets.Find(sheetId) is { } sheet && garage.FindVehicle(vehicleId) is { } vehicle
-            ? ExampleFindings.Prompt(LimitsFor.Vehicle(vehicle, sheet), openCheck, ownWords)
-            : null;
 
     /// <summary>Records what became of a note, unless somebody cancelled it meanwhile, tells the pages, and obeys what was
     /// spoken and can be obeyed now.</summary>
@@ -191,11 +153,4 @@ public sealed partial class TranscriptionWorker(
 
     [LoggerMessage(LogLevel.Error, "Recording {Recording} of {Vehicle} was not transcribed; it is kept.")]
     private partial void LogGivenUp(Exception problem, string vehicle, long recording);
-
-    /// <summary>Tells the pages at once, so that progress cannot come after the end.</summary>
-    private sealed class PageProgress(BenchEvents events, WaitingRecording recording) : IProgress<double>
-    {
-        public void Report(double value) => events.Publish(
-            recording.VehicleId, recording.Inspection, new BenchEvent.Progress(recording.Recording, value));
-    }
 }

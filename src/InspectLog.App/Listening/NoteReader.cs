@@ -1,0 +1,64 @@
+using InspectLog.App.Bench;
+using InspectLog.App.OwnWords;
+using InspectLog.Checks;
+using InspectLog.Dictation.Hearing;
+using InspectLog.Dictation.Understanding;
+using InspectLog.Dictation.Understanding.Vocabulary;
+using InspectLog.Journal;
+using InspectLog.Journal.Entries;
+using InspectLog.Journal.Index;
+using InspectLog.Journal.State;
+
+namespace InspectLog.App.Listening;
+
+/// <summary>Hears a voice note and reads it for findings.</summary>
+public sealed class NoteReader(Garage garage, ISpeechToText speech, BenchEvents events)
+{
+    /// <summary>What the journal is to say of a note: its transcript and findings, or why it cannot be read.</summary>
+    /// <exception cref="RecordingFailedException">This recording cannot be transcribed.</exception>
+    /// <exception cref="SpeechUnavailableException">Nothing can be transcribed now.</exception>
+    public async Task<IReadOnlyList<EntryBody>> ReadAsync(
+        WaitingRecording waiting, VoiceNote note, InspectionState inspection, CancellationToken cancellationToken) =>
+        Load(note.Recording.Media) switch
+        {
+            WavResult.Ok recording => await HearAsync(waiting, note, inspection, recording.Audio, cancellationToken),
+            WavResult.Refused refused => [new TranscriptFailed(waiting.Recording, refused.Message)],
+            _ => [new TranscriptFailed(waiting.Recording, "The recording is not in the media folder.")],
+        };
+
+    private WavResult? Load(MediaFile media) =>
+        garage.Media.PathOf(media.Sha256) is { } path ? WavFile.Read(File.ReadAllBytes(path)) : null;
+
+    private async Task<IReadOnlyList<EntryBody>> HearAsync(
+        WaitingRecording waiting,
+        VoiceNote note,
+        InspectionState inspection,
+        PcmAudio audio,
+        CancellationToken cancellationToken)
+    {
+        var ownWords = WorkshopWords.For(garage.Workshop, inspection.How.Sheet);
+        var examples = Examples(waiting.VehicleId, inspection.How.Sheet, note.Recording.OpenCheck, ownWords);
+        var transcript = await speech.TranscribeAsync(audio, examples, new PageProgress(events, waiting), cancellationToken);
+        var readiness = speech.Readiness;
+        return HeardEntries.Of(
+            waiting.Recording,
+            note.Recording,
+            inspection.How.Sheet,
+            ownWords,
+            transcript,
+            readiness.Model,
+            readiness.ModelSha256 ?? "");
+    }
+
+    private string? Examples(string vehicleId, string sheetId, string? openCheck, IReadOnlyList<OwnWord> ownWords) =>
+        BuiltInSheets.Find(sheetId) is { } sheet && garage.FindVehicle(vehicleId) is { } vehicle
+            ? ExampleFindings.Prompt(LimitsFor.Vehicle(vehicle, sheet), openCheck, ownWords)
+            : null;
+
+    /// <summary>Tells the pages at once, so that progress cannot come after the end.</summary>
+    private sealed class PageProgress(BenchEvents events, WaitingRecording recording) : IProgress<double>
+    {
+        public void Report(double value) => events.Publish(
+            recording.VehicleId, recording.Inspection, new BenchEvent.Progress(recording.Recording, value));
+    }
+}
