@@ -17,7 +17,7 @@ public sealed record TrendsView(TrendAxis Axis, bool CanGoByOdometer, IReadOnlyL
     {
         var all = TrendSeries.Of(vehicle);
         var odometer = TrendAxis.OdometerOf(all);
-        var axis = by == odometer?.Id ? odometer! : TrendAxis.Date;
+        var axis = odometer is not null && by == odometer.Id ? odometer : TrendAxis.Date;
         return new(axis, odometer is not null, [.. all
             .Where(series => series.Current.Count > 0)
             .Select(series => TrendFacts.Of(series, axis, now))]);
