@@ -80,8 +80,22 @@ public sealed record VehicleState
             WearPartRetired r => counted with { WearParts = WearParts.RemoveAll(part => part.Number == r.Part) },
             InspectionStarted s => counted with { Inspections = Inspections.Add(InspectionState.Begin(entry, s)) },
             null => counted,
-            _ => counted with { Inspections = Inspections.ConvertAll(i => i.Apply(entry)) },
+            _ => counted with { Inspections = Applied(entry) },
         };
+    }
+
+    /// <summary>The inspections after one more entry. It changes one of them, or none, so the list is not made anew for
+    /// each: a vehicle may have a hundred.</summary>
+    private ImmutableList<InspectionState> Applied(JournalEntry entry)
+    {
+        var now = Inspections;
+        foreach (var (at, inspection) in Inspections.Index())
+        {
+            var next = inspection.Apply(entry);
+            now = ReferenceEquals(next, inspection) ? now : now.SetItem(at, next);
+        }
+
+        return now;
     }
 
     private ImmutableList<WearPart> Changed(long number, Func<WearPart, WearPart> change) =>
