@@ -36,6 +36,12 @@ public static class Links
 
     public static string Journal(string vehicleId) => $"/vehicles/{vehicleId}/journal";
 
+    /// <summary>The stretch of the journal that ends with an entry.</summary>
+    public static string Journal(string vehicleId, long upTo) => $"{Journal(vehicleId)}?upto={upTo}";
+
+    /// <summary>An entry in the journal, with some of those after it.</summary>
+    public static string Entry(string vehicleId, long sequence) => $"{Journal(vehicleId, sequence + 20)}#entry-{sequence}";
+
     public static string Describe(string vehicleId) => $"/vehicles/{vehicleId}/describe";
 
     public static string Limits(string vehicleId, string checkId) => $"/vehicles/{vehicleId}/limits/{checkId}";

@@ -94,9 +94,8 @@ public static class VehicleEndpoints
         return Results.Redirect(Links.Vehicle(vehicle));
     }
 
-    private static IResult Journal(Garage garage, string vehicle) => garage.FindVehicle(vehicle) is { } state
-        ? Page.Of<JournalPage, JournalView>(
-            new JournalView(state, [.. garage.Entries(vehicle).Reverse()], garage.Problems))
+    private static IResult Journal(Garage garage, string vehicle, string? upto) => garage.FindVehicle(vehicle) is { } state
+        ? Page.Of<JournalPage, JournalView>(JournalView.Of(state, garage.Entries(vehicle), upto, garage.Problems))
         : Results.NotFound();
 
     private static async Task<IResult> Start(HttpContext context, Garage garage, TimeProvider time, string vehicle)

@@ -3,7 +3,6 @@ using InspectLog.App.Trends;
 using InspectLog.App.Wear;
 using InspectLog.Checks;
 using InspectLog.Journal;
-using InspectLog.Journal.Record;
 using InspectLog.Journal.State;
 using InspectLog.Measuring;
 
@@ -52,9 +51,3 @@ public sealed record VehicleFormView(
 public sealed record LimitsFormView(
     VehicleState Vehicle, Check Check, Measurand Measurand, RefusedForm? Form, IReadOnlyList<GarageProblem> Problems);
 
-/// <summary>The journal, entry by entry.</summary>
-/// <param name="Vehicle">The vehicle.</param>
-/// <param name="Entries">Its entries, newest first.</param>
-/// <param name="Problems">Trouble with the garage.</param>
-public sealed record JournalView(
-    VehicleState Vehicle, IReadOnlyList<JournalEntry> Entries, IReadOnlyList<GarageProblem> Problems);
