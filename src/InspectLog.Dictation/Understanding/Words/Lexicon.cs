@@ -32,6 +32,9 @@ internal sealed class Lexicon
         "of", "the", "at", "on", "in", "to", "a", "and", "is", "plus", "it", "'s",
     };
 
+    private static readonly string[] Ties = ["in", "on", "at", "to"];
+    private static readonly string[] Owners = ["the", "its", "their"];
+
     private readonly PhraseTable<Term> _phrases = new();
     private readonly PhraseTable<Term> _own = new();
     private readonly HashSet<string> _subjectWords = new(StringComparer.Ordinal);
@@ -125,11 +128,12 @@ internal sealed class Lexicon
     private static IEnumerable<string> Counted(string phrase) =>
         Tokenizer.Cut(phrase).Where(token => token.Plural).Select(token => token.Stem);
 
-    // "In the wrong tower", "on the wrong tower", "to the wrong tower": people take one for the other.
+    // "In the wrong tower", "on the wrong tower", "on its wrong tower": people take one for the other. "Where they belong" is
+    // said of each as "where it belongs".
     private static IEnumerable<string> Tied(string phrase) =>
         phrase.StartsWith("in the ", StringComparison.Ordinal) || phrase.StartsWith("on the ", StringComparison.Ordinal)
-            ? [phrase, $"in {phrase[3..]}", $"on {phrase[3..]}", $"at {phrase[3..]}", $"to {phrase[3..]}"]
-            : [phrase];
+            ? [phrase, .. Ties.SelectMany(tie => Owners.Select(owner => $"{tie} {owner} {phrase[7..]}"))]
+            : [phrase, phrase.Replace("where they ", "where it ", StringComparison.Ordinal)];
 
     private void AddCheck(Check check)
     {

@@ -34,6 +34,9 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
         {
             case PlaceSet.Any when frame.Predicates.OfType<ConditionSaid>().Any(said => !said.Negated):
                 return new(AllBut(frame.Except), "'any' was said without a 'no' or 'not'");
+            case PlaceSet.All or PlaceSet.Any when IsOfOrder(check) && frame.Except.Count == 0:
+                // "All leads are in the right order" says one thing of them together.
+                return new([null], null);
             case PlaceSet.All or PlaceSet.Any:
                 return new(AllBut(frame.Except), null);
             case PlaceSet.Both when LastTwo(check) is { Count: 2 } two:
@@ -53,11 +56,10 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
         }
 
         if (!frame.HasSubject && frame.Counted == 0 && memory.Last.Count > 0 && memory.Last.All(finding => finding.Check == check.Id && check.Measurand is null
-                || frame.Them && sheet.Find(finding.Check)?.PlaceNoun == check.PlaceNoun)
-            && memory.Last.Select(finding => finding.Place?.Cylinder).OfType<int>().Distinct().Count() == sheet.Cylinders)
+                || frame.Them && sheet.Find(finding.Check)?.PlaceNoun == check.PlaceNoun) && WasOfAll())
         {
             // "Removed all the plugs and cleaned them."
-            return new(AllBut([]), null);
+            return new(IsOfOrder(check) ? [null] : AllBut([]), null);
         }
 
         if (frame.Counted > 0 && frame.Counted < sheet.Cylinders)
@@ -80,14 +82,24 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
     public IReadOnlyList<int?> AllBut(IEnumerable<int> left) =>
         [.. Enumerable.Range(1, sheet.Cylinders).Except(left).Cast<int?>()];
 
+    // Whether what was found last holds of every cylinder, each by itself or all together.
+    private bool WasOfAll() =>
+        memory.Last.Select(finding => finding.Place?.Cylinder).OfType<int>().Distinct().Count() == sheet.Cylinders
+        || memory.Last.All(finding => finding.Place is null && sheet.Find(finding.Check) is { } check && IsOfOrder(check));
+
+    /// <summary>Whether a check is about how its places stand to each other: what is seen of the leads that is neither how
+    /// each of them is nor what its cylinder does.</summary>
+    private static bool IsOfOrder(Check check) =>
+        check is { PerCylinder: true, Measurand: null, Spoken.MainForActions: false } && check.PlaceNoun != "cylinder";
+
     // "The cap is clean" is of no tower.
     private bool NamesWhole(Frame frame, Check check) =>
         frame.Mentioned && (!frame.Placed || frame.Mentions.Count > 1) && frame.Mentions.Any(words => lexicon.NamesWhole(check, words))
         && !frame.Bag.Any(word => check.Spoken.Parts.Contains(word.Stem) && lexicon.IsPlaceNoun(word.Stem));
 
-    // "The lead is burnt" and "spark is weak" leave open which one; "the cap is cracked" does not.
+    // "The lead is burnt", "spark is weak" and "both leads are swapped" leave open which; "the cap is cracked" does not.
     private string? SingularDoubt(Frame frame, Check check) =>
-        check.Measurand is not null || check.PlaceNoun == "cylinder" || check.Spoken.MainForActions && frame.Bag.Any(word => lexicon.IsPlaceNoun(word.Stem))
+        frame.Set == PlaceSet.Both || check.Measurand is not null || check.PlaceNoun == "cylinder" || check.Spoken.MainForActions && frame.Bag.Any(word => lexicon.IsPlaceNoun(word.Stem))
             ? Doubts.Unnamed(check.PlaceNoun!)
             : null;
 
