@@ -23,6 +23,7 @@ internal sealed class NotUnderstood
     private readonly IReadOnlyDictionary<int, string> _heardAs;
     private readonly ReadWords _words;
     private readonly NumberHoles _holes;
+    private readonly Outcomes _outcomes;
     private readonly WordDoubts _doubts;
 
     /// <param name="text">The text as it was read.</param>
@@ -32,6 +33,7 @@ internal sealed class NotUnderstood
         (_tokens, _reading, _heardAs) = (text.Tokens, text.Reading, heardAs);
         _words = new(_tokens, _reading);
         _holes = new(_words, text.Gaps);
+        _outcomes = new(_words);
         _doubts = new(_tokens, _reading.Findings);
     }
 
@@ -57,7 +59,7 @@ internal sealed class NotUnderstood
             {
                 _doubts.Add(within, at, $"was heard as '{heard}'");
             }
-            else if (_tokens[at].Text is "please" or "if")
+            else if (_tokens[at].Text is "please" or "if" && !_outcomes.OpenedBy(at))
             {
                 _doubts.Add([.. Within(_words.SentenceStart(at), _words.SentenceEnd(at)).Where(i => _reading.Findings[i].Kind == FindingKind.Action)], at, "is said of what is to be done");
             }
@@ -81,7 +83,7 @@ internal sealed class NotUnderstood
             {
                 _doubts.Add([.. within.Where(i => _reading.Findings[i].Place is null)], at + 1, "may be where it is");
             }
-            else if (_words.IsStrange(at))
+            else if (_words.IsStrange(at) && !_outcomes.OpenedBy(at + 1))
             {
                 _doubts.Add(within, at, Unknown);
             }
@@ -93,7 +95,8 @@ internal sealed class NotUnderstood
 
         foreach (var aside in Enumerable.Range(first, next - first).Where(at => _words.Is(at, WordReading.Aside) && !_words.IsTied(at)).Take(1).Where(at => !IsLookedAt(at)))
         {
-            _doubts.Add(Within(first, _words.SentenceEnd(first)), aside, "says that it may be no finding");
+            var doubted = Within(first, _words.SentenceEnd(first));
+            _doubts.Add(_outcomes.OpenedBy(aside) ? doubted.Where(i => _reading.Findings[i].Kind != FindingKind.Action) : doubted, aside, "says that it may be no finding");
         }
 
         foreach (var name in Enumerable.Range(first, next - first).Where(at => _words.IsStrange(at) && ProperNames.At(_tokens, at)))
@@ -109,7 +112,7 @@ internal sealed class NotUnderstood
     }
 
     // "Let me read that again, nine k", "is it open? No, nine k": what is found is told after.
-    private bool IsLookedAt(int at) => _tokens[at].Text is "let" or "looking" or "checking"
+    private bool IsLookedAt(int at) => _tokens[at].Text is "let" or "looking" or "checking" or "testing" or "measuring"
         || _words.SentenceEnd(at) is var end && end < _tokens.Count && _tokens[end].IsMark('?');
 
     // "Insulation cracked lead six": said of a lead, or of none.

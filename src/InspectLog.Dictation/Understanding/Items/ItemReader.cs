@@ -142,9 +142,14 @@ internal sealed class ItemReader
     private static bool SaysHow(string word) => word.Length > 6 && word.EndsWith("ly", StringComparison.Ordinal)
         && word is not ("assembly" or "monthly" or "butterfly" or "anomaly" or "hourly");
 
+    // "Spark test", "resistance check": it names the check as well as the word before does. But "the lead test lamp" is a lamp.
+    private bool IsTest(int at) => _tokens[at].Text is "test" or "check" or "testing" && Last is { Subject: true }
+        && (at + 1 >= _next || _tokens[at + 1].Kind == TokenKind.Mark || _runs.At(at + 1, _next) is not null || _lexicon.IsPlaceNoun(_tokens[at + 1].Stem)
+            || _phrases.Means(at + 1, term => !term.Subject && term.Role != Role.OtherPart));
+
     // "Superbly", "suspiciously": such a word only says how.
     private Item SubjectWord(int at) =>
-        new(at, at + 1, SaysHow(_tokens[at].Text) ? Role.Filler : Role.Unknown)
+        new(at, at + 1, SaysHow(_tokens[at].Text) || IsTest(at) ? Role.Filler : Role.Unknown)
         {
             Subject = _lexicon.IsSubjectWord(_tokens[at].Stem),
         };
