@@ -128,7 +128,7 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
                 return false;
             }
 
-            if (item.Subject || item.Ordinal is not null || item.Number && tied || item.Role is Role.PlaceMark or Role.All or Role.Rest)
+            if (item.Subject || item.Ordinal is not null || item.Group is not null || item.Number && tied || item.Role is Role.PlaceMark or Role.All or Role.Rest)
             {
                 return true;
             }

@@ -74,8 +74,7 @@ internal sealed class FrameBuilder
         }
         else if (item.Group is { } group)
         {
-            var first = group > 0 ? 1 : Math.Max(1, _cylinders + group + 1);
-            _subjects.Place(new(item.First, item.Next, [.. Enumerable.Range(first, Math.Min(Math.Abs(group), _cylinders))], item.Doubt));
+            _subjects.Place(new(item.First, item.Next, group.Of(_cylinders), item.Doubt));
         }
         else if (item.Ordinal is { } ordinal)
         {

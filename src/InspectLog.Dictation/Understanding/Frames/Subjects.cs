@@ -170,7 +170,7 @@ internal sealed class Subjects(Draft draft, FrameBreaks breaks, Lexicon lexicon,
     public bool ButExcepts() =>
         (draft.Frame.Set == PlaceSet.All || draft.Frame is { Plural: true, Says: true, Placed: false })
         && draft.Ahead(item => item.Role is not (Role.Filler or Role.PlaceMark or Role.Preposition) && !(item.Subject && !item.Condition))
-            is { } next && (next.Number || next.Ordinal is not null);
+            is { } next && (next.Number || next.Ordinal is not null || next.Group is not null);
 
     /// <summary>A part that no check is about.</summary>
     public void Other()

@@ -23,8 +23,8 @@ internal sealed record Item(int First, int Next, Role Role)
     /// <summary>The cylinder it names without doubt: "third".</summary>
     public int? Ordinal { get; init; }
 
-    /// <summary>How many cylinders it names from an end of the row, the last ones where it is negative: "the first three".</summary>
-    public int? Group { get; init; }
+    /// <summary>The cylinders it names together: "the first three".</summary>
+    public CylinderGroup? Group { get; init; }
 
     /// <summary>Why a person should look twice at what comes of it.</summary>
     public string? Doubt { get; init; }

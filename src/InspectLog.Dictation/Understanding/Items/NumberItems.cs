@@ -12,6 +12,7 @@ internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOn
 {
     private readonly IReadOnlyList<Token> _tokens = phrases.Tokens;
     private readonly Lexicon _lexicon = phrases.Lexicon;
+    private readonly GroupReader _groups = new(phrases, runs, before);
 
     private Item? Last => before.Count > 0 ? before[^1] : null;
 
@@ -19,13 +20,33 @@ internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOn
     /// <param name="at">The token.</param>
     /// <param name="next">The token after the sentence.</param>
     /// <param name="phrase">How long a phrase is known that starts there: a longer one than a word is no number.</param>
-    public Item? At(int at, int next, int phrase) => Size(at) ?? Homophone(at, next) ?? Group(at, next) ?? Run(at, next, phrase);
+    public Item? At(int at, int next, int phrase) => Size(at) ?? Homophone(at, next) ?? _groups.At(at, next) ?? Run(at, next, phrase);
 
     /// <summary>"The third lead": the cylinder that starts at a token, or nothing.</summary>
     public Item? Ordinal(int at, int next) =>
-        NumberWords.Ordinal(_tokens[at].Stem) is { } ordinal && (at + 1 < next && _lexicon.IsPlaceNoun(_tokens[at + 1].Stem) || StandsForPlace(at, next))
+        NumberWords.Ordinal(_tokens[at].Stem) is { } ordinal && (IsOfPart(at, next) || StandsForPlace(at, next))
             ? new(at, at + 1, Role.Unknown) { Ordinal = ordinal }
             : null;
+
+    // "The second lead", "the second, fourth and sixth leads".
+    private bool IsOfPart(int at, int next)
+    {
+        var after = at + 1;
+        if (after < next && _lexicon.IsPlaceNoun(_tokens[after].Stem))
+        {
+            return true;
+        }
+
+        while (after < next && (_tokens[after].IsMark(',') || _tokens[after].IsWord("and")))
+        {
+            after++;
+        }
+
+        return after > at + 1 && after < next && NumberWords.Ordinal(_tokens[after].Stem) is not null && IsListed(at) && IsOfPart(after, next);
+    }
+
+    // "First, second lead is wet" counts what is looked at.
+    private bool IsListed(int at) => !_tokens[at].IsWord("first") || at > 0 && _tokens[at - 1].IsWord("the");
 
     // "All plugs but the third", "every lead is fine, the fourth is chafed".
     private bool StandsForPlace(int at, int next) => at > 0 && _tokens[at - 1].IsWord("the") && !_tokens[at].IsWord("first") && !_tokens[at].Plural
@@ -71,19 +92,6 @@ internal sealed class NumberItems(PhraseLookup phrases, NumberRuns runs, IReadOn
     // Whether the number at a token is more than a cylinder's: "lead to 8 k", but not "the lead to four".
     private bool IsValue(int at, int next) =>
         runs.At(at, next) is { } end && (end > at + 1 || _tokens[at].Kind == TokenKind.Digits && _tokens[at].Text.Length > 1);
-
-    // "The first three plugs", "the last two".
-    private Item? Group(int at, int next)
-    {
-        if (_tokens[at].Stem is not ("first" or "last" or "front" or "rear" or "back") || at + 1 >= next || NumberWords.Unit(_tokens[at + 1].Stem) is not { } count || count is < 2 or > 5)
-        {
-            return null;
-        }
-
-        var counted = at + 2 == next || _tokens[at + 2].Kind == TokenKind.Mark || _tokens[at + 2].Plural && _lexicon.IsPlaceNoun(_tokens[at + 2].Stem)
-            || phrases.Means(at + 2, term => term.Condition is not null || term.Role is Role.Verb or Role.Was or Role.And or Role.But);
-        return counted ? new(at, at + 2, Role.Unknown) { Group = _tokens[at].Stem is "first" or "front" ? count : -count } : null;
-    }
 
     private Item? Run(int at, int next, int phrase)
     {

@@ -26,7 +26,7 @@ internal sealed class PlaceChooser(CheckSheet sheet, Lexicon lexicon, Memory mem
         if (frame.Places.Count > 0)
         {
             return new(
-                [.. frame.Places.SelectMany(place => place.Cylinders).Distinct().Cast<int?>()],
+                [.. frame.Places.SelectMany(place => place.Cylinders).Except(frame.Except).Cast<int?>()],
                 Doubts.Join([.. frame.Places.Select(place => place.Doubt)]));
         }
 
