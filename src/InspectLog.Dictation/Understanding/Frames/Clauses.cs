@@ -171,7 +171,7 @@ internal sealed class Clauses(NumberLookup numbers, Lexicon lexicon)
     {
         { Condition: true } or { Actions.Count: > 0 } => !Names(at) || Describes(at),
         { Number: true } run => IsValue(run) || at > 0 && !Announces(at - 1),
-        { Role: Role.Nothing or Role.Bad or Role.Absent } => true,
+        { Role: Role.Nothing or Role.Yes or Role.Bad or Role.Absent } => true,
         _ => false,
     };
 

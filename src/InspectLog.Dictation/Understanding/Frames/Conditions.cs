@@ -91,8 +91,38 @@ internal sealed class Conditions(Draft draft, FrameBreaks breaks, IReadOnlyList<
 
     public void Nothing(Item item)
     {
+        if (tokens[item.First].Text == "no")
+        {
+            KeepAsked();
+        }
+
+        Presence(item, absent: true);
+    }
+
+    /// <summary>"Yes on one": what was asked for is there.</summary>
+    public void Yes(Item item)
+    {
+        KeepAsked();
+        Presence(item, absent: false);
+    }
+
+    // "Corrosion on the towers: yes on two": a heading, not yet said of any.
+    private void KeepAsked()
+    {
+        var heading = draft.Frame.Says || draft.Frames.Count < 2 ? draft.Frame : draft.Frames[^2];
+        if (heading is { Placed: false, Predicates: [.., ConditionSaid { Good: false, Naming: false } asked] } && heading.Sentence == draft.Sentence)
+        {
+            heading.Predicates.Remove(asked);
+            draft.Asked = asked;
+        }
+    }
+
+    private void Presence(Item item, bool absent)
+    {
         breaks.Predicate();
-        draft.Frame.Predicates.Add(new NothingSaid(item.First, item.Next));
+        draft.Frame.Predicates.Add(draft.Asked is { } asked
+            ? asked with { First = item.First, Next = item.Next, Negated = absent != asked.Negated }
+            : new PresenceSaid(item.First, item.Next, absent));
         draft.AfterPredicate();
     }
 }

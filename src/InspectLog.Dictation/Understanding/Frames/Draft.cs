@@ -55,6 +55,9 @@ internal sealed class Draft
     /// <summary>The value to come was read before the one just said: "is ten, was twelve".</summary>
     public bool ValueWas { get; set; }
 
+    /// <summary>The condition that "yes" and "no" answer for: "corrosion on the towers: yes on two".</summary>
+    public ConditionSaid? Asked { get; set; }
+
     /// <summary>The correction under way.</summary>
     public Repair? Repair { get; set; }
 
@@ -65,6 +68,7 @@ internal sealed class Draft
     {
         (Items, At, Repair, Negated, Between, ValueDoubt, ValueWas) = (items, 0, null, false, false, null, false);
         Sentence++;
+        Asked = null;
         AfterSubject();
         SubjectJustSaid = false;
         Excepting = false;

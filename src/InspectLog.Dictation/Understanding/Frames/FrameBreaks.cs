@@ -83,7 +83,7 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
     public void Predicate()
     {
         var frame = draft.Frame;
-        if (!frame.Says || draft.Repairing)
+        if (frame.Says ? draft.Repairing : !SaysNothingOfItsPlace(frame))
         {
             return;
         }
@@ -98,8 +98,16 @@ internal sealed class FrameBreaks(Draft draft, IReadOnlyList<Token> tokens)
         }
     }
 
+    // "Dry on one, wet on two": wet is not said of one.
+    private bool SaysNothingOfItsPlace(Frame frame) => frame is { Says: false, Places.Count: > 0 } && draft is { Comma: true, Separated: true, Repairing: false }
+        && draft.Item.Condition && PlaceAhead();
+
+    // "On two", right after what is said.
+    private bool PlaceAhead() => draft.At + 2 < draft.Items.Count && draft.Items[draft.At + 1] is { Role: Role.Preposition } on && tokens[on.First].IsWord("on")
+        && draft.Items[draft.At + 2] is { Number: true } or { Group: not null } or { Role: Role.PlaceMark };
+
     private bool Ends(Frame frame) =>
-        frame.Echo != Echo.None
+        !frame.Says || frame.Echo != Echo.None
         || draft.AfterBut && SubjectAhead()
         || draft.Separated && (draft.Item is { Subject: true, Actions.Count: 0 } || frame.HasSubject && SubjectAhead())
         || !frame.SubjectBefore && frame.SubjectAfter && !draft.VerbSinceSubject

@@ -104,18 +104,37 @@ internal sealed class FrameBuilder
 
     // "Spark" names the check in "number four spark is weak", and is what was found in "spark on two".
     private bool OnlyNames(Item item) =>
-        item.Subject && !_draft.Negated && (_draft.Before is not { Number: true } && IsHeading() || _draft.Ahead() is { Role: Role.Verb or Role.Was }
+        item.Subject && !_draft.Negated && (EndsWithName(item) || _draft.Before is not { Number: true } && IsHeading() || _draft.Ahead() is { Role: Role.Verb or Role.Was }
         && _draft.RestOfClause().Any(later => later.Condition && !later.Subject));
 
-    // "Spark: one fine, two nothing", "spark test, one fine", "spark on one fine"; but not "spark on one, two weak".
+    // "Good on two, nothing on five, that's the spark".
+    private bool EndsWithName(Item item)
+    {
+        var at = item.First - 1;
+        at -= at > 1 && _tokens[at].IsWord("the") ? 1 : 0;
+        return at > 0 && _draft.Ahead() is null && (_tokens[at].Text is "that's" || _tokens[at].Text is "'s" or "is" && _tokens[at - 1].Text is "that");
+    }
+
+    // "Spark: one fine, two nothing", "spark test, one fine", "spark on one fine", "spark: yes on one"; but not "spark on one,
+    // two weak".
     private bool IsHeading()
     {
         var rest = _draft.Items.Skip(_draft.At + 1).SkipWhile(item => _tokens[item.First].Text is "test" or "check").ToList();
+        if (rest.Find(item => item.Role is not (Role.Comma or Role.Filler)) is { Role: Role.Yes or Role.Nothing })
+        {
+            return true;
+        }
+
         var upTo = rest.FindIndex(item => !item.Number && item.Role is not (Role.Comma or Role.Preposition or Role.PlaceMark or Role.And or Role.Filler));
-        return upTo > 0 && rest[upTo - 1].Number && (rest[upTo] is { Condition: true, Subject: false } || rest[upTo].Role is Role.Nothing or Role.Bad)
+        return upTo > 0 && IsAnswered(rest, upTo) || upTo > 0 && rest[upTo - 1].Number && (rest[upTo] is { Condition: true, Subject: false } || rest[upTo].Role is Role.Nothing or Role.Yes or Role.Bad)
             && !(rest[0].Role == Role.Preposition && Enumerable.Range(rest[0].First, rest[upTo].First - rest[0].First) is var list
                 && list.Any(at => _tokens[at].IsMark(',')) && !list.Any(at => _tokens[at].IsWord("and")));
     }
+
+    // "Spark on one, yes, on three, no".
+    private bool IsAnswered(List<Item> rest, int at) =>
+        at > 1 && rest[at - 1].Role == Role.Comma && rest[at - 2].Number && (rest[at].Role == Role.Yes || _tokens[rest[at].First].Text == "no" && rest[at].Role == Role.Nothing)
+        && rest.ElementAtOrDefault(at + 1) is null or { Role: Role.Comma or Role.And or Role.Filler };
 
     private void TakeSmallWord(Item item)
     {

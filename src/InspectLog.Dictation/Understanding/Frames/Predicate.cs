@@ -37,8 +37,11 @@ internal sealed record ConditionSaid(int First, int Next, IReadOnlyList<Conditio
     public bool Naming { get; init; }
 }
 
-/// <summary>"Nothing", "none": what was looked for is absent.</summary>
-internal sealed record NothingSaid(int First, int Next) : Predicate(First, Next);
+/// <summary>"Nothing", "none", "no": what was looked for is absent. "Yes": it is there.</summary>
+/// <param name="First">Its first token.</param>
+/// <param name="Next">The token after it.</param>
+/// <param name="Absent">Whether it is absent.</param>
+internal sealed record PresenceSaid(int First, int Next, bool Absent) : Predicate(First, Next);
 
 /// <summary>Something was done.</summary>
 internal sealed record ActionDone(int First, int Next, string Action) : Predicate(First, Next);

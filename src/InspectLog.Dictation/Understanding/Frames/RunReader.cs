@@ -95,7 +95,7 @@ internal sealed class RunReader(
     // "One fine, two nothing, three weak": each number between a comma and what is said of it is the next cylinder.
     private bool IsInSeries(bool placed) =>
         (placed || draft.Frame is { Placed: true, Says: true }) && draft.Before is { Role: Role.Comma }
-        && draft.Ahead() is { Condition: true } or { Role: Role.Nothing or Role.Good or Role.Bad };
+        && draft.Ahead() is { Condition: true } or { Role: Role.Nothing or Role.Yes or Role.Good or Role.Bad };
 
     // Where a second check explains the numbers about as well, a person has to choose.
     private IReadOnlyList<NumberRole> Doubted(List<Reading> readings, Check? dropped)

@@ -31,6 +31,9 @@ internal sealed class Signs(
             case Role.Nothing:
                 conditions.Nothing(item);
                 break;
+            case Role.Yes:
+                conditions.Yes(item);
+                break;
             case Role.Absent when tokens[item.First].IsWord("gone") && draft.At + 1 < draft.Items.Count && draft.Items[draft.At + 1].Condition:
                 // "The spark's gone weak."
                 break;

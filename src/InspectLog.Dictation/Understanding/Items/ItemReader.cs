@@ -16,6 +16,7 @@ internal sealed class ItemReader
     private readonly NumberRuns _runs;
     private readonly NumberItems _numbers;
     private readonly ActionReader _actions;
+    private readonly Answers _answers;
     private readonly List<Item> _items = [];
     private readonly HashSet<int> _particles = [];
     private int _next;
@@ -26,6 +27,7 @@ internal sealed class ItemReader
         (_lookup, _runs) = (numbers, new(numbers));
         _numbers = new(phrases, _runs, _items);
         _actions = new(phrases);
+        _answers = new(phrases, _runs);
     }
 
     /// <summary>The items of the sentence between two tokens.</summary>
@@ -85,7 +87,7 @@ internal sealed class ItemReader
             return new(at, at + match!.Value.Length, Role.Filler);
         }
 
-        return NewOne(at) ?? _numbers.At(at, _next, match?.Length ?? 0) ?? _actions.At(at, _next, Last) ?? _numbers.Ordinal(at, _next)
+        return _answers.At(at, _items) ?? NewOne(at) ?? _numbers.At(at, _next, match?.Length ?? 0) ?? _actions.At(at, _next, Last) ?? _numbers.Ordinal(at, _next)
             ?? No(at) ?? (match is { } found ? Phrase(at, found.Length, found.Meanings) : SubjectWord(at));
     }
 

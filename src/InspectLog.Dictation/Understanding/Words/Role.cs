@@ -51,6 +51,9 @@ internal enum Role
     /// <summary>Nothing, none: the absence of what was just spoken of.</summary>
     Nothing,
 
+    /// <summary>Yes, as an answer: what was just spoken of is there.</summary>
+    Yes,
+
     /// <summary>The words before are wrong, the right ones follow: no, sorry, I mean.</summary>
     Correct,
 

@@ -48,7 +48,7 @@ internal sealed class FindingWriter
     private bool IsSaidBetter(Finding vague) => vague.Doubt?.Contains(Frames.Conditions.Vague, StringComparison.Ordinal) == true
         && _findings.Any(other => other.Kind == FindingKind.Observation && !other.Negated && other.Check == vague.Check && other.Place == vague.Place && other.Condition != vague.Condition);
 
-    private bool IsNothingYet(Frame frame) => frame is { Mentioned: false, Placed: true, Unknown: 0, Predicates: [NothingSaid] } && !_observations.CanBeNothing(frame);
+    private bool IsNothingYet(Frame frame) => frame is { Mentioned: false, Placed: true, Unknown: 0, Predicates: [PresenceSaid { Absent: true }] } && !_observations.CanBeNothing(frame);
 
     private void Write(Frame frame)
     {
@@ -85,7 +85,7 @@ internal sealed class FindingWriter
     // A word that names the part says nothing more where something else is said; a setting comes after its values.
     private static IEnumerable<Predicate> InOrder(Frame frame)
     {
-        var more = frame.Predicates.OfType<ConditionSaid>().Any(condition => !condition.Naming);
+        var more = frame.Predicates.Any(predicate => predicate is PresenceSaid or ConditionSaid { Naming: false });
         return frame.Predicates
             .Where(predicate => predicate is not ConditionSaid { Naming: true } || !more)
             .OrderBy(predicate => predicate is ActionDone { Action: PartActions.Adjusted } ? 1 : 0);
@@ -98,8 +98,8 @@ internal sealed class FindingWriter
             case ConditionSaid condition:
                 _observations.Write(frame, condition);
                 break;
-            case NothingSaid nothing:
-                _observations.Write(frame, nothing);
+            case PresenceSaid presence:
+                _observations.Write(frame, presence);
                 break;
             case ActionDone action:
                 WriteAction(frame, action);

@@ -77,7 +77,7 @@ internal sealed class ObservationWriter(
     /// <summary>Whether something was spoken of that "nothing" can be said of.</summary>
     public bool CanBeNothing(Frame frame) => checks.Named(frame, AbsenceCounts).Count > 0;
 
-    public void Write(Frame frame, NothingSaid said)
+    public void Write(Frame frame, PresenceSaid said)
     {
         if (checks.Named(frame, AbsenceCounts) is not [var check, ..])
         {
@@ -88,7 +88,7 @@ internal sealed class ObservationWriter(
         var (cylinders, doubt) = places.Of(frame, check);
         foreach (var place in check.PerCylinder && cylinders is [null] ? [] : cylinders)
         {
-            Add(make.Observation(frame, said, check, place, good.Id, negated: true, doubt));
+            Add(make.Observation(frame, said, check, place, good.Id, said.Absent, doubt));
         }
     }
 
