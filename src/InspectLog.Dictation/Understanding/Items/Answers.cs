@@ -8,6 +8,7 @@ namespace InspectLog.Dictation.Understanding.Items;
 internal sealed class Answers(PhraseLookup phrases, NumberRuns runs)
 {
     private readonly IReadOnlyList<Token> _tokens = phrases.Tokens;
+    private bool? _allAnswered;
 
     /// <summary>The answer a token is, or nothing.</summary>
     /// <param name="at">The token.</param>
@@ -44,7 +45,8 @@ internal sealed class Answers(PhraseLookup phrases, NumberRuns runs)
     // "One yes, two no", "on one, yes, on three, no"; but "on four, no, on three" corrects.
     private bool AfterPlace(int at) => (IsPlace(at - 1) || at > 1 && _tokens[at - 1].IsMark(',') && IsPlace(at - 2) && AllAnswered()) && Ends(at + 1);
 
-    private bool AllAnswered() => Enumerable.Range(0, _tokens.Count).Where(IsPlace)
+    // It holds for the whole text, so that it is looked at once.
+    private bool AllAnswered() => _allAnswered ??= Enumerable.Range(0, _tokens.Count).Where(IsPlace)
         .All(at => IsAnswer(at + 1) && Ends(at + 2) || at + 1 < _tokens.Count && _tokens[at + 1].IsMark(',') && IsAnswer(at + 2) && Ends(at + 3));
 
     private bool Ends(int at) => at >= _tokens.Count || _tokens[at].Kind == TokenKind.Mark || _tokens[at].IsWord("and");
