@@ -5,9 +5,9 @@ public class BracketTests
     [Fact]
     public void Bracket_is_a_box_between_its_gauges()
     {
-        var conformity = ConformityRule.Decide(new Bracket(0.3, 0.4), Limits.Of(0.2, 0.4));
+        var conformity = ConformityRule.Decide(new Bracket(0.25, 0.35), Limits.Of(0.2, 0.4));
 
-        Close.ToDigits(0.35, conformity.Value, 15);
+        Close.ToDigits(0.3, conformity.Value, 15);
         Close.ToDigits(0.1 / Math.Sqrt(12), conformity.StandardUncertainty, 12);
         Close.ToDigits(0.05 * Coverage.Probability, conformity.ExpandedUncertainty, 12);
         Assert.Equal(1, conformity.ProbabilityOfConformity, 1e-12);
@@ -16,17 +16,17 @@ public class BracketTests
     }
 
     [Theory]
-    [InlineData(0.3, 0.4, 0.2, 0.4, Decision.Pass, 1)]
+    [InlineData(0.25, 0.35, 0.2, 0.35, Decision.Pass, 1)]
     [InlineData(0.2, 0.3, 0.2, 0.4, Decision.Pass, 1)]
-    [InlineData(0.3, 0.4, 0.2, 0.398, Decision.Pass, 0.98)]
-    [InlineData(0.3, 0.4, 0.2, 0.397, Decision.ConditionalPass, 0.97)]
-    [InlineData(0.3, 0.4, 0.2, 0.35, Decision.ConditionalPass, 0.5)]
-    [InlineData(0.3, 0.4, 0.2, 0.34, Decision.ConditionalFail, 0.4)]
-    [InlineData(0.3, 0.4, 0.2, 0.303, Decision.ConditionalFail, 0.03)]
-    [InlineData(0.3, 0.4, 0.2, 0.302, Decision.Fail, 0.02)]
+    [InlineData(0.25, 0.35, 0.2, 0.348, Decision.Pass, 0.98)]
+    [InlineData(0.25, 0.35, 0.2, 0.347, Decision.ConditionalPass, 0.97)]
+    [InlineData(0.25, 0.35, 0.2, 0.30, Decision.ConditionalPass, 0.5)]
+    [InlineData(0.25, 0.35, 0.2, 0.29, Decision.ConditionalFail, 0.4)]
+    [InlineData(0.25, 0.35, 0.2, 0.253, Decision.ConditionalFail, 0.03)]
+    [InlineData(0.25, 0.35, 0.2, 0.252, Decision.Fail, 0.02)]
     [InlineData(0.4, 0.5, 0.2, 0.4, Decision.Fail, 0)]
-    [InlineData(0.3, 0.4, 0.37, null, Decision.ConditionalFail, 0.3)]
-    [InlineData(0.3, 0.4, null, 0.37, Decision.ConditionalPass, 0.7)]
+    [InlineData(0.25, 0.35, 0.32, null, Decision.ConditionalFail, 0.3)]
+    [InlineData(0.25, 0.35, null, 0.32, Decision.ConditionalPass, 0.7)]
     [InlineData(0.1, 0.5, 0.2, 0.4, Decision.ConditionalPass, 0.5)]
     [InlineData(0.0, 0.1, 0.2, 0.4, Decision.Fail, 0)]
     public void Bracket_is_decided_by_the_share_within_the_limits(

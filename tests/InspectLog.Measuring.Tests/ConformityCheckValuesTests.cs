@@ -44,16 +44,17 @@ public class ConformityCheckValuesTests
         Assert.False(conformity.AcceptanceZoneIsEmpty);
     }
 
-    // Specific risk in an open calculator's own tests (sandialabs/suncal, test/test_risk.py).
+    // JCGM 106:2012, 7.4 and 9.3.2: the specific risk of a part accepted is 1 − (Φ((b − x)/u) − Φ((a − x)/u)). Φ by mpmath
+    // 1.3.0, to 40 digits.
     [Theory]
-    [InlineData(10, 0.0124193, 7)]
-    [InlineData(10.5, 0.105738, 6)]
-    [InlineData(12, 0.993790, 6)]
-    public void Specific_risk_agrees_with_suncal(double value, double risk, int decimals)
+    [InlineData(10, 0.000858120666)]
+    [InlineData(10.7, 0.158655261212)]
+    [InlineData(11.6, 0.977249868052)]
+    public void Specific_risk_agrees_with_the_formula_of_JCGM_106(double value, double risk)
     {
-        var conformity = ConformityRule.Decide(Some.With(value, 0.4), Limits.Of(9, 11));
+        var conformity = ConformityRule.Decide(Some.With(value, 0.3), Limits.Of(9, 11));
 
-        Close.ToDecimals(risk, 1 - conformity.ProbabilityOfConformity, decimals);
+        Close.ToDecimals(risk, 1 - conformity.ProbabilityOfConformity, 12);
     }
 
     // ±(% of reading + counts) of a meter, read as a rectangular half-width. The 32.00 V and 0.09 V half-widths are
@@ -130,13 +131,14 @@ public class ConformityCheckValuesTests
         Close.ToDecimals(2.2, StudentDistribution.Factor(0.95, nu) * u, 1);
     }
 
-    // sandialabs/suncal, test/test_examples.py.
+    // GUM G.4.1, formula G.2b: u⁴ over the sum of uᵢ⁴/νᵢ, in which a part known for sure has no share:
+    // (0.48² + 0.31²)² / (0.48⁴/6) = 0.10660225 / 0.0088473600.
     [Fact]
-    public void Effective_degrees_of_freedom_agree_with_suncal()
+    public void Part_known_for_sure_has_no_share_in_the_formula_of_the_GUM()
     {
-        Contribution[] parts = [Some.Part(0.57, 9), Some.Part(0.25)];
+        Contribution[] parts = [Some.Part(0.48, 6), Some.Part(0.31)];
 
-        Close.ToDecimals(12.79565, Budget.EffectiveDegreesOfFreedom(parts, Budget.Combined(parts)), 5);
+        Close.ToDecimals(12.04905, Budget.EffectiveDegreesOfFreedom(parts, Budget.Combined(parts)), 5);
     }
 
     // GUM H.1, the end gauge (nanometres).
@@ -150,7 +152,7 @@ public class ConformityCheckValuesTests
         Close.ToDecimals(25.447, Budget.EffectiveDegreesOfFreedom(difference, Budget.Combined(difference)), 3);
         Close.ToDecimals(31.664, Budget.Combined(all), 3);
         Close.ToDecimals(16.75, Budget.EffectiveDegreesOfFreedom(all, Budget.Combined(all)), 2);
-        // Printed from 16 degrees of freedom and 32 nm: U(99 %) = 2.92·32 = 93 nm; suncal has 68 nm for 95 %.
+        // Printed from 16 degrees of freedom and 32 nm: U(99 %) = 2.92·32 = 93 nm. For 95 % Table G.2 has 2.12: 68 nm.
         Close.ToDecimals(2.92, StudentDistribution.Factor(0.99, 16), 2);
         Close.ToDecimals(93, StudentDistribution.Factor(0.99, 16) * 32, 0);
         Close.ToDecimals(68, StudentDistribution.Factor(0.95, 16) * 32, 0);

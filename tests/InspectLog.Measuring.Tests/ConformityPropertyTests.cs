@@ -34,7 +34,7 @@ public class ConformityPropertyTests
             {
                 var narrow = ConformityRule.Decide(Some.With(value, u), limits).Decision;
                 var wide = ConformityRule.Decide(Some.With(value, u * wider), limits).Decision;
-                // It moves only towards doubt, and never across the limit itself.
+                // It moves only towards the conditional decisions, and never across the limit itself.
                 return narrow <= Decision.ConditionalPass
                     ? wide == Decision.ConditionalPass || wide == narrow
                     : wide == Decision.ConditionalFail || wide == narrow;

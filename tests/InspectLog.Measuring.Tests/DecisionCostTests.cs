@@ -4,8 +4,8 @@ public class DecisionCostTests
 {
     public static TheoryData<string, Reading, int> Readings => new()
     {
-        { "single", Some.Reading([1.95], 0.8, 3, 0.01), 2 },
-        { "repeats", Some.Reading([1.95, 1.93, 1.96], 0.8, 3, 0.01), 3 },
+        { "single", Some.Reading([0.72], 0.8, 3, 0.01), 2 },
+        { "repeats", Some.Reading([0.72, 0.70, 0.73], 0.8, 3, 0.01), 3 },
         { "bracket", new Bracket(1.9, 2.1), 1 },
         {
             "whole budget",

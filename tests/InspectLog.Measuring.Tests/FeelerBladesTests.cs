@@ -49,9 +49,9 @@ public class FeelerBladesTests
     [Fact]
     public void Exact_blades_make_an_exact_bracket() =>
         Assert.Equal(
-            ConformityRule.Decide(new Bracket(0.3, 0.4), Limits.Of(0.2, 0.36)).ProbabilityOfConformity,
+            ConformityRule.Decide(new Bracket(0.25, 0.35), Limits.Of(0.2, 0.31)).ProbabilityOfConformity,
             ConformityRule.Decide(
-                FeelerBlades.Bracket([new(0.3, 0)], [new(0.4, 0)]), Limits.Of(0.2, 0.36)).ProbabilityOfConformity,
+                FeelerBlades.Bracket([new(0.25, 0)], [new(0.35, 0)]), Limits.Of(0.2, 0.31)).ProbabilityOfConformity,
             1e-12);
 
     // Four million draws of a gap between two blades, each rectangular within its tolerance: share below the limit, and
@@ -145,6 +145,6 @@ public class FeelerBladesTests
         Assert.Contains(
             "gauges must be 0 or more",
             Assert.Throws<ArgumentException>(
-                () => Estimate.Of(new Bracket(0.3, 0.4) { GaugeUncertainty = uncertainty })).Message,
+                () => Estimate.Of(new Bracket(0.25, 0.35) { GaugeUncertainty = uncertainty })).Message,
             StringComparison.Ordinal);
 }

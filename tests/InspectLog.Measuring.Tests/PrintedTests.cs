@@ -8,10 +8,10 @@ public class PrintedTests
     private static string Plain(string text) => text.Replace('\u00A0', ' ');
 
     [Theory]
-    [InlineData(1.94, 0.15, "1.94 Ω ± 0.15 Ω")]
-    [InlineData(1.95, 0.1, "1.95 Ω ± 0.10 Ω")]
-    [InlineData(1.9449999, 0.1449999, "1.94 Ω ± 0.14 Ω")]
-    [InlineData(1.945, 0.145, "1.95 Ω ± 0.15 Ω")]
+    [InlineData(0.64, 0.15, "0.64 Ω ± 0.15 Ω")]
+    [InlineData(0.65, 0.1, "0.65 Ω ± 0.10 Ω")]
+    [InlineData(0.6449999, 0.1449999, "0.64 Ω ± 0.14 Ω")]
+    [InlineData(0.645, 0.145, "0.65 Ω ± 0.15 Ω")]
     [InlineData(1.23456, 0.0996, "1.23 Ω ± 0.10 Ω")]
     [InlineData(1.23456, 0.00996, "1.235 Ω ± 0.010 Ω")]
     [InlineData(12.3456, 1.26, "12.3 Ω ± 1.3 Ω")]
@@ -20,8 +20,8 @@ public class PrintedTests
     [InlineData(9403.7, 996, "9400 Ω ± 1000 Ω")]
     [InlineData(-0.004, 0.5, "0.00 Ω ± 0.50 Ω")]
     [InlineData(-2.04, 0.5, "−2.04 Ω ± 0.50 Ω")]
-    [InlineData(1.95, 0, "1.95 Ω ± 0.00 Ω")]
-    [InlineData(1.95, 1e-30, "1.950000000000000 Ω ± 0.000000000000000 Ω")]
+    [InlineData(0.65, 0, "0.65 Ω ± 0 Ω")]
+    [InlineData(0.65, 1e-30, "0.650000000000000 Ω ± 0.000000000000000 Ω")]
     public void Uncertain_value_has_two_digits_of_uncertainty(double value, double expanded, string expected) =>
         Assert.Equal(expected, Plain(Printed.Uncertain(value, expanded, Units.Ohm)));
 
@@ -72,21 +72,21 @@ public class PrintedTests
     public void Sentence_tells_value_decision_and_chance()
     {
         var limits = Limits.Of(0.6, 2.0);
-        var reading = Some.With(1.95, 0.05);
+        var reading = Some.With(0.65, 0.05);
 
         Assert.Equal(
-            "1.95 Ω ± 0.10 Ω: conditional pass. 84 in 100 that it is within 0.6 to 2.0 Ω.",
+            "0.65 Ω ± 0.10 Ω: conditional pass. 84 in 100 that it is within 0.6 to 2.0 Ω.",
             Plain(Printed.Sentence(reading, ConformityRule.Decide(reading, limits), limits, Units.Ohm)));
     }
 
     [Fact]
     public void Sentence_for_one_limit_and_a_bracket_reads_as_speech()
     {
-        var limits = Limits.Of(null, 0.35);
-        var bracket = new Bracket(0.3, 0.4);
+        var limits = Limits.Of(null, 0.3);
+        var bracket = new Bracket(0.25, 0.35);
 
         Assert.Equal(
-            "Between 0.3 and 0.4 mm: conditional pass. 50 in 100 that it is at most 0.35 mm.",
+            "Between 0.25 and 0.35 mm: conditional pass. 50 in 100 that it is at most 0.3 mm.",
             Plain(Printed.Sentence(bracket, ConformityRule.Decide(bracket, limits), limits, Units.Millimetre)));
     }
 

@@ -2,7 +2,7 @@ namespace InspectLog.Measuring.Tests;
 
 /// <summary>Worked budgets of guides on measurement uncertainty, to the digits they print. Their figures are from memory;
 /// the arithmetic closes.</summary>
-public class PublishedBudgetsTests
+public partial class PublishedBudgetsTests
 {
     private static Input Standard(string name, double value, double u) => new(name, value, u);
 
@@ -115,6 +115,38 @@ public class PublishedBudgetsTests
         Close.ToDigits(30e-6, halfWidth / 5, 12);
     }
 
+    // The same specification, written as the manual does.
+    [Fact]
+    public void Percent_of_range_is_taken_of_the_full_scale()
+    {
+        Assert.True(Accuracy.TryParse("0.0020% of reading + 0.0005% of range", QuantityKind.Voltage, out var accuracy, out _));
+
+        Close.ToDigits(150e-6, accuracy.On(10).HalfWidth(5, 1e-5), 12);
+        Assert.Throws<ArgumentException>(() => accuracy.HalfWidth(5, 1e-5));
+    }
+
+    // JCGM 100:2008, 4.3.7: 14 × 10⁻⁶ of the reading plus 2 × 10⁻⁶ of the range of 1 V, at 0.928571 V: a = 15 µV,
+    // u² = 75 µV², u = 8.7 µV. From memory; the arithmetic closes to the printed digits.
+    [Fact]
+    public void Guide_s_digital_voltmeter_gives_its_half_width_and_uncertainty()
+    {
+        var halfWidth = new Accuracy(14e-4, 0) { PercentOfRange = 2e-4 }.On(1).HalfWidth(0.928571, 1e-6);
+
+        Close.ToDecimals(15e-6, halfWidth, 7);
+        Close.ToDecimals(8.7e-6, Budget.Rectangular(halfWidth), 7);
+    }
+
+    // Notes on the uncertainty of digital multimeters, kpu.ca/physics: ±(2.5 % + 3 digits) of 0.01 V.
+    [Theory]
+    [InlineData(32.00, 0.83)]
+    [InlineData(0.09, 0.03225)]
+    public void Teaching_notes_examples_of_percent_and_digits_hold(double reading, double halfWidth)
+    {
+        Assert.True(Accuracy.TryParse("2.5% + 3 dgt", QuantityKind.Voltage, out var accuracy, out _));
+
+        Close.ToDigits(halfWidth, accuracy.HalfWidth(reading, 0.01), 12);
+    }
+
     // EURACHEM/CITAC, Use of uncertainty information in compliance assessment, Annex A: the decision limit for 95 % is
     // the limit less 1.64 u.
     [Fact]
@@ -136,16 +168,17 @@ public class PublishedBudgetsTests
         Assert.Equal(0, risk.Producers, 1e-12);
     }
 
-    // sandialabs/suncal, test/test_risk.py: N(10, 0.4) and N(10.5, 0.4) against 9 to 11, each side by itself.
+    // JCGM 106:2012, 7.3: Φ((a − x)/u) lies below, 1 − Φ((b − x)/u) above; u = 0.3 against 4.6 to 6.2, each side by itself.
+    // Φ by mpmath 1.3.0, to 40 digits.
     [Theory]
-    [InlineData(10, 0.00620967, 0.00620967)]
-    [InlineData(10.5, 0.0000884, 0.1056498)]
-    public void Risk_of_each_side_agrees_with_suncal(double value, double below, double above)
+    [InlineData(5.4, 0.003830380568, 0.003830380568)]
+    [InlineData(5.9, 0.000007343424, 0.158655253931)]
+    public void Risk_of_each_side_agrees_with_the_formula_of_JCGM_106(double value, double below, double above)
     {
-        var estimate = Estimate.Known(value, 0.4);
+        var estimate = Estimate.Known(value, 0.3);
 
-        Close.ToDecimals(below, estimate.ShareOutside(Limits.Of(9, null)), 7);
-        Close.ToDecimals(above, estimate.ShareOutside(Limits.Of(null, 11)), 7);
-        Close.ToDecimals(below + above, estimate.ShareOutside(Limits.Of(9, 11)), 7);
+        Close.ToDecimals(below, estimate.ShareOutside(Limits.Of(4.6, null)), 11);
+        Close.ToDecimals(above, estimate.ShareOutside(Limits.Of(null, 6.2)), 11);
+        Close.ToDecimals(below + above, estimate.ShareOutside(Limits.Of(4.6, 6.2)), 11);
     }
 }

@@ -5,14 +5,13 @@ public static class ConformityRule
 {
     /// <summary>Decides a reading by the non-binary rule of ILAC-G8:09/2019.</summary>
     /// <remarks>
-    /// <para>A displayed reading is the mean of its repeats. Its uncertainty combines the instrument's accuracy
-    /// (rectangular), the display step (rectangular, half a step each way) and, with two repeats or more, their spread
-    /// s/√n with n − 1 degrees of freedom, and whatever else the reading names. The probability of conformity comes from a
-    /// normal density with that standard uncertainty (JCGM 106:2012, 7.2 to 7.4).</para>
-    /// <para>A bracket is a box between its gauges. Its expanded uncertainty is the half-width of the box's middle
-    /// 95.45 %, so it passes when no more than 2.3 % of the box lies beyond a limit: the same risk the guard band of two
-    /// standard uncertainties leaves a displayed reading. The probability of conformity is the share of the box within
-    /// the limits.</para>
+    /// <para>A displayed reading is the mean of its repeats. What is known of it is the sum of the instrument's accuracy
+    /// (a box), the display step (a box, half a step each way) and, with two repeats or more, their spread s/√n as
+    /// Student's t with n − 1 degrees of freedom, and whatever else the reading names (JCGM 101:2008, 6.4). A bracket is a
+    /// box between its gauges.</para>
+    /// <para>The expanded uncertainty is the half-width of the middle 95.45 % of that distribution, and the probability of
+    /// conformity its share within the limits (JCGM 106:2012, 7.2 to 7.4): a pass leaves no more than 2.3 % beyond a
+    /// limit, and a conditional pass always more.</para>
     /// </remarks>
     /// <exception cref="ArgumentException">The reading has no value, a value that is not finite, a negative accuracy,
     /// a resolution of 0 or less, a bracket whose gauges are the wrong way round, or something else it cannot be decided
@@ -38,6 +37,7 @@ public static class ConformityRule
             estimate.Contributions)
         {
             AcceptanceZoneIsEmpty = !rule.CanAccept(estimate, limits),
+            Evaluation = estimate.Evaluation,
         };
     }
 }

@@ -25,7 +25,7 @@ public sealed record DecisionRule
     /// <summary>The default: four answers, with a guard band of one expanded uncertainty (ILAC-G8:09/2019, 4.2.3).</summary>
     public static DecisionRule NonBinary { get; } = new(
         NonBinaryId, 1, null,
-        "Non-binary rule of ILAC-G8:09/2019 with a guard band equal to the expanded uncertainty (95.45 %): pass and fail "
+        "Non-binary rule of ILAC-G8:09/2019 with a guard band equal to the expanded uncertainty: pass and fail "
         + "are given where the value is clear of the limit by it, conditional pass and conditional fail where not.")
     {
         Conditional = true,
@@ -38,11 +38,25 @@ public sealed record DecisionRule
         "Simple acceptance (ILAC-G8:09/2019): pass within the limits, fail outside. The uncertainty is not taken into "
         + "account; a value on a limit is as likely outside as inside.");
 
+    /// <summary>ISO 14253-1:2017 with its usual 95 % (from memory): conformity is proven where the value is within the
+    /// limits with that probability, nonconformity where it is outside them with that probability, and in between neither
+    /// is.</summary>
+    public static DecisionRule Iso14253 { get; } = new(
+        "iso-14253-1", null, 0.05,
+        "ISO 14253-1: proven conforming where the value is within the limits with a probability of at least 95 %, proven "
+        + "non-conforming where it is outside them with at least 95 %; otherwise neither is proven.")
+    {
+        Proves = true,
+    };
+
     /// <summary>The rule's name in records; <see cref="Find"/> reads it back.</summary>
     public string Id { get; }
 
     // Whether there is an answer between pass and fail.
     private bool Conditional { get; init; }
+
+    // Whether it also asks for proof before it rejects.
+    private bool Proves { get; init; }
 
     /// <summary>What the rule says, in a sentence for the report.</summary>
     public string Statement { get; }
@@ -60,11 +74,10 @@ public sealed record DecisionRule
         return new(
             Named(GuardFactorId, factor), factor, null,
             $"Guard-banded acceptance (JCGM 106:2012): pass where the value is within the limits by at least {Text(factor)} "
-            + "times the expanded uncertainty (95.45 %), otherwise fail.");
+            + "times the expanded uncertainty, otherwise fail.");
     }
 
-    /// <summary>Pass only where the probability of conformity is high enough, otherwise fail (JCGM 106:2012, 8.3;
-    /// ISO 14253-1 with 5 %).</summary>
+    /// <summary>Pass only where the probability of conformity is high enough, otherwise fail (JCGM 106:2012, 8.3).</summary>
     /// <param name="risk">The largest accepted probability that a passed value is outside the limits: above 0, at most
     /// 0.5.</param>
     public static DecisionRule Risk(double risk)
@@ -86,6 +99,7 @@ public sealed record DecisionRule
         ArgumentNullException.ThrowIfNull(id);
         return id == NonBinary.Id ? NonBinary
             : id == Simple.Id ? Simple
+            : id == Iso14253.Id ? Iso14253
             : Number(id, GuardFactorId) is > 0 and <= 5 and var factor ? GuardFactor(factor)
             : Number(id, RiskId) is > 0 and <= 0.5 and var risk ? Risk(risk)
             : null;
@@ -111,7 +125,11 @@ public sealed record DecisionRule
     {
         if (_risk is { } risk)
         {
-            return RiskZone.Accepts(estimate, limits, risk) ? Decision.Pass : Decision.Fail;
+            var accepted = RiskZone.Accepts(estimate, limits, risk);
+            return !Proves ? accepted ? Decision.Pass : Decision.Fail
+                : accepted ? Decision.ProvenConforming
+                : RiskZone.Rejects(estimate, limits, risk) ? Decision.ProvenNonConforming
+                : Decision.NeitherProven;
         }
 
         var zone = Zones.Decide(estimate.Value, limits, GuardBand(estimate));

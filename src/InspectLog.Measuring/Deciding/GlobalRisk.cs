@@ -11,6 +11,30 @@ public readonly record struct GlobalRisk(double Consumers, double Producers)
     private const int Panels = 32;
     private const int PointsInPanel = 32;
 
+    // Standard deviations that hold all normal parts but for a share that does not matter.
+    private const double AllParts = 9;
+
+    /// <summary>Works out both risks for parts that are normal.</summary>
+    /// <param name="mean">Their mean, base unit.</param>
+    /// <param name="standardDeviation">Their standard deviation, above 0.</param>
+    /// <param name="limits">The limits.</param>
+    /// <param name="accepted">The readings that are accepted.</param>
+    /// <param name="standardUncertainty">Standard uncertainty of a reading, above 0; taken as normal.</param>
+    /// <exception cref="ArgumentException">The scatter or the uncertainty is not above 0, or a number is not finite.
+    /// </exception>
+    public static GlobalRisk OfNormalParts(
+        double mean, double standardDeviation, Limits limits, AcceptanceZone accepted, double standardUncertainty)
+    {
+        if (!(standardDeviation > 0))
+        {
+            throw new ArgumentException("The scatter of parts must be above 0.");
+        }
+
+        double Density(double part) => NormalDistribution.Density((part - mean) / standardDeviation) / standardDeviation;
+        var reach = AllParts * standardDeviation;
+        return Of(Density, new(mean - reach, mean + reach), limits, accepted, standardUncertainty);
+    }
+
     /// <summary>Works out both risks.</summary>
     /// <param name="density">Probability density of the parts' true values, base unit; smooth between the limits and
     /// outside them.</param>

@@ -66,7 +66,7 @@ internal static partial class NumberReader
     private static TypedNumber.Refused? NotOneNumber(string plain, NumberShape shape) =>
         shape.UnitText.StartsWith('/') || shape.UnitText.StartsWith('⁄')
             ? Refused("Type a fraction as a decimal number: 3/4 is 0.75.")
-            : shape.UnitText.Any(char.IsAsciiDigit)
+            : shape.UnitText.Any(char.IsAsciiDigit) && UnitWords.Find(shape.UnitText).Count == 0 // kg/m3 is one unit
                 ? Refused("Type one number at a time, without a range or a list.")
                 : shape.Run[^1] is '.' or ','
                     ? Refused($"{Quoted(plain)} stops at its decimal mark. Finish the number, or leave the mark out.")
@@ -75,7 +75,7 @@ internal static partial class NumberReader
     private static TypedNumber.Refused? WrongSign(NumberShape shape, UnitMeaning unit, QuantityKind kind) =>
         !shape.Negative ? null
             : !Kinds.MayBeNegative(kind)
-                ? Refused($"The {Kinds.Noun(kind)} cannot be below zero. Check the reading and the zero of the instrument.")
+                ? Refused(DisplayRules.BelowZero(kind))
                 : unit.SaysSide
                     ? Refused("Give either a minus sign or the side of top dead centre, not both.")
                     : null;

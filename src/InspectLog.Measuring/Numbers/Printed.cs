@@ -25,6 +25,21 @@ public static class Printed
         return WithUnit(Rounding.Text(value, Rounding.DecimalsOf(value, 6)), unit);
     }
 
+    /// <summary>A step or another difference by itself, printed as <see cref="Value"/> prints a value.</summary>
+    public static string Difference(double baseDifference, Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        var difference = unit.DifferenceFromBase(baseDifference);
+        return WithUnit(Rounding.Text(difference, Rounding.DecimalsOf(difference, 6)), unit);
+    }
+
+    /// <summary>A value to the place of a step, as a display shows it: "2.0 Ω" in steps of 0.1 Ω.</summary>
+    public static string OnDisplay(double baseValue, double baseStep, Unit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        return WithUnit(Rounding.Text(unit.FromBase(baseValue), Rounding.DecimalsOf(unit.DifferenceFromBase(baseStep), 6)), unit);
+    }
+
     /// <summary>A value with its expanded uncertainty: "1.94 Ω ± 0.15 Ω".</summary>
     /// <param name="baseValue">The value, in the base unit of the kind.</param>
     /// <param name="expandedUncertainty">Its expanded uncertainty, base unit, 0 or more.</param>
@@ -42,8 +57,8 @@ public static class Printed
         ArgumentNullException.ThrowIfNull(unit);
         var spread = unit.DifferenceFromBase(expandedUncertainty);
         var value = unit.FromBase(baseValue);
-        var decimals = spread > 0 ? Rounding.DecimalsFor(spread, 2) : Rounding.DecimalsOf(value, 6);
-        return (Rounding.Text(value, decimals), Rounding.Text(spread, decimals));
+        var decimals = spread > 0 ? Rounding.DecimalsFor(spread, 2) : Rounding.DecimalsOf(value, 10);
+        return (Rounding.Text(value, decimals), spread > 0 ? Rounding.Text(spread, decimals) : "0");
     }
 
     /// <summary>Limits: "0.6 to 2.0 Ω", "at most 25 kΩ", "at least 10 MΩ".</summary>
@@ -78,8 +93,9 @@ public static class Printed
             : string.Create(CultureInfo.InvariantCulture, $"{inHundred} in 100");
     }
 
-    /// <summary>A decided reading in one line, as under the reading strip: "1.95 Ω ± 0.10 Ω: conditional pass. 84 in
-    /// 100 that it is within 0.6 to 2.0 Ω." A bracket names its gauges instead.</summary>
+    /// <summary>A decided reading in one line, as under the reading strip: "0.65 Ω ± 0.10 Ω: conditional pass. 84 in
+    /// 100 that it is within 0.6 to 2.0 Ω." Another coverage than the usual one is named. A bracket names its gauges
+    /// instead.</summary>
     /// <param name="reading">What was read; null where only the value and its uncertainty are known.</param>
     /// <param name="conformity">What <see cref="ConformityRule"/> said of it.</param>
     /// <param name="limits">The limits it was decided against.</param>
@@ -90,10 +106,18 @@ public static class Printed
         ArgumentNullException.ThrowIfNull(limits);
         var what = reading is Bracket bracket
             ? $"Between {Span(bracket.Goes, bracket.Stops, unit).Replace(" to ", " and ", StringComparison.Ordinal)}"
-            : Uncertain(conformity.Value, conformity.ExpandedUncertainty, unit);
+            : Uncertain(conformity.Value, conformity.ExpandedUncertainty, unit) + Coverage(conformity);
         var within = limits is { Lower: not null, Upper: not null } ? "within " : "";
         return $"{what}: {conformity.Decision.Words()}. "
             + $"{Capital(Chance(conformity.ProbabilityOfConformity))} that it is {within}{Span(limits, unit)}.";
+    }
+
+    /// <summary>What the expanded uncertainty of a decision covers, to stand behind it: " at 99 %"; nothing where it is the
+    /// usual 95.45 %.</summary>
+    public static string Coverage(Conformity conformity)
+    {
+        ArgumentNullException.ThrowIfNull(conformity);
+        return conformity.Evaluation is { IsUsualCoverage: false } other ? $" at {other.CoverageText()}" : "";
     }
 
     private static string WithUnit(string number, Unit unit) =>

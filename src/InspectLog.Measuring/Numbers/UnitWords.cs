@@ -75,6 +75,12 @@ internal static class UnitWords
         (Units.Microfarad, ["µF", "uF", "mfd", "microfarad", "microfarads"]),
         (Units.Nanofarad, ["nF", "nanofarad", "nanofarads"]),
         (Units.Millihenry, ["mH", "millihenry", "millihenries", "millihenrys"]),
+        (Units.Second, ["s", "sec", "secs", "second", "seconds"]),
+        (Units.Millisecond, ["ms", "msec", "millisecond", "milliseconds"]),
+        (Units.Minute, ["min", "mins", "minute", "minutes"]),
+        (Units.Percent, ["%", "percent", "per cent", "pct"]),
+        (Units.GramPerCubicCentimetre, ["g/cm³", "g/cm3", "g/cc", "g/ml", "kg/l", "SG", "s.g", "specific gravity", "grams per cubic centimetre"]),
+        (Units.KilogramPerCubicMetre, ["kg/m³", "kg/m3", "g/l", "kilograms per cubic metre"]),
     ];
 
     private static readonly string[] Before = ["btdc", "b.t.d.c", "before", "before tdc", "before top dead centre"];

@@ -25,6 +25,28 @@ public static class Agreement
     public static double En(double value, double expanded, double reference, double referenceExpanded) =>
         (value - reference) / double.Hypot(expanded, referenceExpanded);
 
+    /// <summary>The E_n number of two readings of the same thing. Where one instrument took both, its error in percent is the
+    /// same share of both (JCGM 100:2008, 5.2.2), so only that of their difference counts.</summary>
+    /// <param name="reading">A reading.</param>
+    /// <param name="reference">The one it is compared with.</param>
+    /// <param name="sameInstrument">Whether one instrument took both.</param>
+    /// <returns>Null where there is no uncertainty to compare with.</returns>
+    /// <exception cref="ArgumentException">A reading cannot be used; the message says why.</exception>
+    public static double? En(Reading reading, Reading reference, bool sameInstrument)
+    {
+        var common = sameInstrument && reading is DisplayedReading displayed ? displayed.Accuracy.PercentOfReading / 100 : 0;
+        var (one, other) = sameInstrument
+            ? (Estimate.Of(WithoutGain(reading)), Estimate.Of(WithoutGain(reference)))
+            : (Estimate.Of(reading), Estimate.Of(reference));
+        var gain = Coverage.Probability * common * (one.Value - other.Value);
+        var number = En(one.Value, double.Hypot(one.ExpandedUncertainty, gain), other.Value, other.ExpandedUncertainty);
+        return double.IsFinite(number) ? number : null;
+    }
+
+    private static Reading WithoutGain(Reading reading) => reading is DisplayedReading displayed
+        ? displayed with { Accuracy = displayed.Accuracy with { PercentOfReading = 0 } }
+        : reading;
+
     /// <summary>The z score: the difference from an assigned value in standard deviations of what is expected.</summary>
     /// <param name="value">A value.</param>
     /// <param name="assigned">The value it should have.</param>
@@ -32,7 +54,7 @@ public static class Agreement
     public static double Z(double value, double assigned, double standardDeviation) =>
         (value - assigned) / standardDeviation;
 
-    /// <summary>The ζ score: as <see cref="En"/>, but with standard uncertainties.</summary>
+    /// <summary>The ζ score: as <see cref="En(double, double, double, double)"/>, but with standard uncertainties.</summary>
     /// <param name="value">A value.</param>
     /// <param name="standard">Its standard uncertainty, 0 or more.</param>
     /// <param name="reference">The value it is compared with.</param>

@@ -12,6 +12,9 @@ public static class NormalDistribution
     /// <summary>Probability, 0 to 1, of a value above <paramref name="z"/>.</summary>
     public static double Above(double z) => Below(-z);
 
+    /// <summary>Probability density at a value.</summary>
+    internal static double Density(double z) => Math.Exp(-z * z / 2) / Constants.Sqrt2Pi;
+
     /// <summary>Probability, 0 to 1, of a value from <paramref name="from"/> to <paramref name="to"/>.</summary>
     /// <param name="from">Lower end; negative infinity for none.</param>
     /// <param name="to">Upper end, not below <paramref name="from"/>; infinity for none.</param>

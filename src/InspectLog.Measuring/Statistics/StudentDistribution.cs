@@ -6,6 +6,10 @@ namespace InspectLog.Measuring;
 /// (JCGM 100:2008, G.4.1), are at least 1, and may be infinite.</summary>
 public static class StudentDistribution
 {
+    // From here on the incomplete beta function loses digits, and the tail of a normal at a place a little nearer is exact to
+    // the last one.
+    private const double NormalFrom = 1e6;
+
     // From here on the series in 1/ν is exact to the last digit, and the incomplete beta function starts to lose some.
     private const double SeriesFrom = 1000;
 
@@ -13,10 +17,18 @@ public static class StudentDistribution
     /// <param name="t">0 or more.</param>
     /// <param name="degreesOfFreedom">1 or more, or infinity.</param>
     public static double BothTails(double t, double degreesOfFreedom) =>
-        double.IsPositiveInfinity(degreesOfFreedom)
-            ? 2 * NormalDistribution.Above(t)
+        double.IsPositiveInfinity(degreesOfFreedom) ? 2 * NormalDistribution.Above(t)
+            : degreesOfFreedom >= NormalFrom ? 2 * NormalDistribution.Above(NormalPlace(t, degreesOfFreedom))
             : SpecialFunctions.BetaRegularized(
                 degreesOfFreedom / 2, 0.5, degreesOfFreedom / (degreesOfFreedom + (t * t)));
+
+    /// <summary>Probability density at a value.</summary>
+    internal static double Density(double t, double degreesOfFreedom) => degreesOfFreedom >= NormalFrom
+        ? NormalDistribution.Density(t)
+        : Math.Exp(LogDensityScale(degreesOfFreedom) - ((degreesOfFreedom + 1) / 2 * Math.Log(1 + (t * t / degreesOfFreedom))));
+
+    private static double LogDensityScale(double nu) =>
+        SpecialFunctions.GammaLn((nu + 1) / 2) - SpecialFunctions.GammaLn(nu / 2) - (0.5 * Math.Log(nu * Math.PI));
 
     /// <summary>The factor t for which a share <paramref name="coverage"/> of the distribution lies within ±t.</summary>
     /// <param name="coverage">Above 0 and below 1: 0.95 for 95 %.</param>
@@ -44,6 +56,9 @@ public static class StudentDistribution
         return degreesOfFreedom >= SeriesFrom ? start : Solve(bothTails, start, degreesOfFreedom);
     }
 
+    // Abramowitz and Stegun 26.7.8.
+    private static double NormalPlace(double t, double nu) => t * (1 - (1 / (4 * nu))) / Math.Sqrt(1 + (t * t / (2 * nu)));
+
     // Abramowitz and Stegun 26.7.5: t as a series in 1/ν about the normal factor.
     private static double Series(double z, double nu)
     {
@@ -59,8 +74,7 @@ public static class StudentDistribution
     // straight where tails are heavy, so the iterates cannot run away; the error goes with the cube of the step before.
     private static double Solve(double bothTails, double start, double nu)
     {
-        var logDensityScale = SpecialFunctions.GammaLn((nu + 1) / 2) - SpecialFunctions.GammaLn(nu / 2)
-            - (0.5 * Math.Log(nu * Math.PI));
+        var logDensityScale = LogDensityScale(nu);
         var t = start;
         for (var step = 0; step < 60; step++)
         {

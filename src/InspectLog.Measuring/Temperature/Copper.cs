@@ -77,6 +77,12 @@ public static class Copper
         return (hot / cold * (inferredZero + coldTemperature)) - inferredZero;
     }
 
+    /// <summary>Refuses a temperature that no winding has.</summary>
+    /// <param name="temperature">°C.</param>
+    /// <exception cref="ArgumentException">It is outside −60 to 300 °C.</exception>
+    public static void RefuseTemperature(double temperature) =>
+        RefuseBad(new WindingTemperature(temperature, temperature, 0));
+
     internal static void RefuseBad(WindingTemperature temperature)
     {
         ArgumentNullException.ThrowIfNull(temperature);

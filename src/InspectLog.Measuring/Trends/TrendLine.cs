@@ -39,9 +39,11 @@ public sealed record TrendLine(
     /// <summary>Half the width of the interval a new reading at an x is expected in.</summary>
     /// <param name="x">Where.</param>
     /// <param name="coverage">Share of such readings expected within: above 0 and below 1.</param>
-    public double PredictionHalfWidth(double x, double coverage = Coverage.Probability) =>
+    /// <param name="common">Expanded uncertainty of what all readings have in common, of that coverage, base unit.</param>
+    public double PredictionHalfWidth(double x, double coverage = Coverage.Probability, double common = 0) => double.Hypot(
         StudentDistribution.Factor(coverage, Count - 2)
-        * ResidualStandardDeviation * Math.Sqrt(1 + (1.0 / Count) + (Deviation(x) * Deviation(x)));
+            * ResidualStandardDeviation * Math.Sqrt(1 + (1.0 / Count) + (Deviation(x) * Deviation(x))),
+        common);
 
     /// <summary>Covariance of slope and intercept, divided by both standard errors: their correlation.</summary>
     public double Correlation => -MeanX / Math.Sqrt((SumOfSquaresX / Count) + (MeanX * MeanX));

@@ -6,12 +6,12 @@ namespace InspectLog.Measuring;
 /// <param name="Shape">How likely the values in between are.</param>
 public sealed record Allowance(AllowanceSource Source, double HalfWidth, AllowanceShape Shape = AllowanceShape.Even)
 {
-    /// <summary>Its standard uncertainty (JCGM 100:2008, 4.3).</summary>
-    internal double StandardUncertainty => HalfWidth / Shape switch
+    /// <summary>Its line in the budget, with its standard uncertainty (JCGM 100:2008, 4.3).</summary>
+    internal Contribution Contribution => Shape switch
     {
-        AllowanceShape.Even => Math.Sqrt(3),
-        AllowanceShape.Triangular => Math.Sqrt(6),
-        AllowanceShape.TwoStandardDeviations => 2,
+        AllowanceShape.Even => Line(Math.Sqrt(3), ContributionShape.Even),
+        AllowanceShape.Triangular => Line(Math.Sqrt(6), ContributionShape.Triangular),
+        AllowanceShape.TwoStandardDeviations => Line(2, ContributionShape.Normal),
         _ => throw new ArgumentException("The shape of an allowance is even, triangular or two standard deviations."),
     };
 
@@ -23,8 +23,12 @@ public sealed record Allowance(AllowanceSource Source, double HalfWidth, Allowan
         AllowanceSource.TestLeads => "test leads not subtracted",
         AllowanceSource.Temperature => "temperature",
         AllowanceSource.Reference => "reference it was checked against",
+        AllowanceSource.Zeroing => "zeroing of the meter",
         _ => throw new ArgumentException("The source of an allowance is not one this program knows."),
     };
+
+    private Contribution Line(double divisor, ContributionShape shape) =>
+        new(Name, HalfWidth / divisor, double.PositiveInfinity) { Shape = shape };
 }
 
 /// <summary>What an allowance is for.</summary>
@@ -44,6 +48,9 @@ public enum AllowanceSource
 
     /// <summary>The reference the instrument was calibrated against, from its certificate.</summary>
     Reference,
+
+    /// <summary>The display step to which the meter was zeroed, with its test leads together.</summary>
+    Zeroing,
 }
 
 /// <summary>How likely the values within an allowance are.</summary>

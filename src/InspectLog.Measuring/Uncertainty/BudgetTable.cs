@@ -16,17 +16,19 @@ public readonly record struct BudgetLine(Contribution Contribution, double Share
 
     /// <summary>Whether it comes from the scatter of repeats (type A, 4.2), and not from what is known of the instrument
     /// and the method (type B, 4.3).</summary>
-    public bool IsTypeA => double.IsFinite(Contribution.DegreesOfFreedom);
+    public bool IsTypeA => double.IsFinite(Contribution.DegreesOfFreedom) || ContributionNames.IsOfRepeats(Contribution.Name);
 }
 
 /// <summary>The uncertainty budget of an estimate as a table: which line matters most, and what is left without it.</summary>
 public static class BudgetTable
 {
     /// <summary>The lines, largest first, each with its own uncertainty and sensitivity.</summary>
+    /// <param name="reading">The reading.</param>
+    /// <param name="evaluation">How the expanded uncertainty is found; null for the usual way.</param>
     /// <exception cref="ArgumentException">The reading cannot be used; the message says why.</exception>
-    public static IReadOnlyList<BudgetLine> Of(Reading reading)
+    public static IReadOnlyList<BudgetLine> Of(Reading reading, Evaluation? evaluation = null)
     {
-        var estimate = Estimate.Of(reading);
+        var estimate = Estimate.Of(reading, evaluation);
         var winding = (reading as DisplayedReading)?.Winding;
         return [.. Of(estimate).Select(line => WithSensitivity(line, estimate.Value, winding))];
     }

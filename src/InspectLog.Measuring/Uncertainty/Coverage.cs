@@ -1,7 +1,7 @@
 namespace InspectLog.Measuring;
 
-/// <summary>The coverage used for every expanded uncertainty: 95.45 %, for which k is exactly 2 where the standard
-/// uncertainty is well known.</summary>
+/// <summary>The usual coverage of an expanded uncertainty: 95.45 %, for which k is exactly 2 where the standard
+/// uncertainty is well known and normal.</summary>
 public static class Coverage
 {
     /// <summary>The share of a normal distribution within two standard deviations, 2Φ(2) − 1 = 0.9545.</summary>
@@ -19,4 +19,11 @@ public static class Coverage
     /// Here the t distribution is evaluated at the fractional number itself, so that k never jumps.</remarks>
     /// <param name="degreesOfFreedom">1 or more, or infinity.</param>
     public static double Factor(double degreesOfFreedom) => StudentDistribution.Factor(BothTails, 2, degreesOfFreedom);
+
+    /// <summary>The coverage factor for another coverage; for <see cref="Probability"/> exactly that above.</summary>
+    /// <param name="coverage">Above 0 and below 1.</param>
+    /// <param name="degreesOfFreedom">1 or more, or infinity.</param>
+    public static double Factor(double coverage, double degreesOfFreedom) => coverage == Probability
+        ? Factor(degreesOfFreedom)
+        : StudentDistribution.Factor(coverage, degreesOfFreedom);
 }

@@ -6,7 +6,11 @@ namespace InspectLog.Measuring;
 /// <param name="StandardUncertainty">Its standard uncertainty, 0 or more.</param>
 /// <param name="DegreesOfFreedom">Its degrees of freedom, 1 or more, or infinity.</param>
 public readonly record struct Input(
-    string Name, double Value, double StandardUncertainty, double DegreesOfFreedom = double.PositiveInfinity);
+    string Name, double Value, double StandardUncertainty, double DegreesOfFreedom = double.PositiveInfinity)
+{
+    /// <summary>How likely the values within it are; null where that is not known.</summary>
+    public ContributionShape? Shape { get; init; }
+}
 
 /// <summary>Figures worked out from measured values, with the uncertainty they inherit (JCGM 100:2008, 5.1 and 5.2).</summary>
 public static class Derived
@@ -17,10 +21,12 @@ public static class Derived
     /// <param name="correlation">Correlation coefficient, −1 to 1, of two inputs by their places in the list; null where
     /// all are independent. With correlated inputs the Welch–Satterthwaite formula does not hold, and the fewest degrees
     /// of freedom of any input are used.</param>
+    /// <param name="evaluation">How the expanded uncertainty is found; null for the classical way. Inputs that are correlated
+    /// have no sum of independent shapes, and are always taken classically.</param>
     /// <exception cref="ArgumentException">There is no input, one is out of range, or the model gives no finite number
     /// near them.</exception>
     public static Estimate Of(
-        Func<double[], double> model, IReadOnlyList<Input> inputs, Func<int, int, double>? correlation = null)
+        Func<double[], double> model, IReadOnlyList<Input> inputs, Func<int, int, double>? correlation = null, Evaluation? evaluation = null)
     {
         ArgumentNullException.ThrowIfNull(model);
         RefuseBad(inputs);
@@ -33,14 +39,21 @@ public static class Derived
         }
 
         Contribution[] contributions =
-            [.. inputs.Select((input, i) => new Contribution(input.Name, Math.Abs(parts[i]), input.DegreesOfFreedom))];
-        var u = correlation is null ? Budget.Combined(contributions) : Combined(parts, correlation);
-        var degreesOfFreedom = correlation is null
-            ? Budget.EffectiveDegreesOfFreedom(contributions, u)
-            : inputs.Min(input => input.DegreesOfFreedom);
-        return new(
-            value, u, degreesOfFreedom, Coverage.Factor(degreesOfFreedom),
-            [.. contributions.OrderByDescending(contribution => contribution.StandardUncertainty)]);
+        [
+            .. inputs
+                .Select((input, i) => new Contribution(input.Name, Math.Abs(parts[i]), input.DegreesOfFreedom) { Shape = input.Shape })
+                .OrderByDescending(contribution => contribution.StandardUncertainty),
+        ];
+        if (correlation is null)
+        {
+            return Estimate.From(value, contributions, evaluation ?? Evaluation.Classical);
+        }
+
+        var u = Combined(parts, correlation);
+        var degreesOfFreedom = inputs.Min(input => input.DegreesOfFreedom);
+        return Estimate.From(
+            value, u, degreesOfFreedom, MeasurandDistribution.Student(u, degreesOfFreedom), contributions,
+            (evaluation ?? Evaluation.Default) with { Method = EvaluationMethod.Classical });
     }
 
     /// <summary>An estimate as an input of a derived figure.</summary>

@@ -3,7 +3,7 @@ namespace InspectLog.Measuring;
 /// <summary>Estimates the value behind a displayed reading.</summary>
 internal static class DisplayedEstimate
 {
-    internal static Estimate Of(DisplayedReading reading)
+    internal static Estimate Of(DisplayedReading reading, Evaluation evaluation)
     {
         Refuse.BadInstrument(reading.Accuracy, reading.Resolution);
         var sample = Sample.Of(reading.Values);
@@ -12,14 +12,11 @@ internal static class DisplayedEstimate
         var value = Fill(contributions, reading, sample, leads);
         LargestFirst(contributions);
 
-        var u = Budget.Combined(contributions);
-        if (!double.IsFinite(u) || !double.IsFinite(value))
+        return Estimate.From(value, contributions, evaluation) with
         {
-            throw new ArgumentException("The values are too large to work with.");
-        }
-
-        var degreesOfFreedom = Budget.EffectiveDegreesOfFreedom(contributions, u);
-        return new(value, u, degreesOfFreedom, Coverage.Factor(degreesOfFreedom), contributions);
+            Readings = sample.Count,
+            ScatterUnknown = sample.Count == 1 && reading.Scatter is null,
+        };
     }
 
     private static Sample? Leads(TestLeads? leads)
@@ -36,7 +33,7 @@ internal static class DisplayedEstimate
     // The array is part of the result, so it is made once, in its final size.
     private static int Count(DisplayedReading reading, in Sample sample, in Sample? leads) =>
         2
-        + (sample.Count > 1 ? 1 : 0)
+        + (sample.Count > 1 || reading.Scatter is not null ? 1 : 0)
         + (leads is null ? 0 : 2)
         + (leads?.Count > 1 ? 1 : 0)
         + (reading.Allowances?.Count ?? 0)
@@ -47,7 +44,7 @@ internal static class DisplayedEstimate
     {
         var halfWidth = reading.Accuracy.HalfWidth(sample.Mean, reading.Resolution);
         var next = 0;
-        var value = sample.Mean;
+        var value = sample.Mean + reading.Correction.GetValueOrDefault();
         if (reading.Leads is { } lead && leads is { } leadSample)
         {
             if (lead.SameInstrument)
@@ -62,15 +59,17 @@ internal static class DisplayedEstimate
 
         contributions[next++] = Known(ContributionNames.Accuracy, Budget.Rectangular(halfWidth));
         contributions[next++] = Known(ContributionNames.DisplayStep, Budget.Rectangular(reading.Resolution / 2));
-        if (sample.Count > 1)
+        if (sample.Count > 1 || reading.Scatter is not null)
         {
-            contributions[next++] = Spread(ContributionNames.Repeats, sample);
+            contributions[next++] = Spread(
+                sample.Count > 1 ? ContributionNames.Repeats : ContributionNames.EarlierRepeats,
+                Scatter.Of(sample, reading.Scatter), sample.Count);
         }
 
         for (var i = 0; i < reading.Allowances?.Count; i++)
         {
             Refuse.BadAllowance(reading.Allowances[i]);
-            contributions[next++] = Known(reading.Allowances[i].Name, reading.Allowances[i].StandardUncertainty);
+            contributions[next++] = reading.Allowances[i].Contribution;
         }
 
         return reading.Winding is { } winding ? Refer(contributions, next, value, winding) : value;
@@ -92,7 +91,7 @@ internal static class DisplayedEstimate
         contributions[next++] = Known(ContributionNames.LeadDisplayStep, Budget.Rectangular(leads.Resolution / 2));
         if (sample.Count > 1)
         {
-            contributions[next++] = Spread(ContributionNames.LeadRepeats, sample);
+            contributions[next++] = Spread(ContributionNames.LeadRepeats, Scatter.Of(sample, null), sample.Count);
         }
 
         return next;
@@ -117,10 +116,13 @@ internal static class DisplayedEstimate
     }
 
     private static Contribution Known(string name, double standardUncertainty) =>
-        new(name, standardUncertainty, double.PositiveInfinity);
+        new(name, standardUncertainty, double.PositiveInfinity) { Shape = ContributionShape.Even };
 
-    private static Contribution Spread(string name, in Sample sample) =>
-        new(name, sample.StandardDeviationOfMean, sample.Count - 1);
+    private static Contribution Spread(string name, Scatter scatter, int count) =>
+        new(name, scatter.StandardDeviation / Math.Sqrt(count), scatter.DegreesOfFreedom)
+        {
+            Shape = double.IsFinite(scatter.DegreesOfFreedom) ? ContributionShape.Student : ContributionShape.Normal,
+        };
 
     // By hand because there are a few, and Array.Sort would allocate for its comparison.
     private static void LargestFirst(Contribution[] contributions)

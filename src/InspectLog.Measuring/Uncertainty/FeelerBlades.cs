@@ -8,6 +8,9 @@ public readonly record struct Blade(double Size, double Tolerance);
 /// <summary>Brackets from feeler blades, one at a time or stacked.</summary>
 public static class FeelerBlades
 {
+    // Of the tolerances: sizes such as 0.075 and 0.065 are apart by a little less or more than 0.01.
+    private const double Touching = 1e-9;
+
     /// <summary>The bracket between a stack that goes and one that does not.</summary>
     /// <remarks>Each blade's size is taken as rectangular within its tolerance and independent of the others. A gap
     /// that is anywhere between the two stacks with equal chance has, with v the variances of the stacks' sizes and c
@@ -29,15 +32,44 @@ public static class FeelerBlades
 
         var bracket = new Bracket(goes.Sum(blade => blade.Size), stops.Sum(blade => blade.Size));
         Refuse.BadBracket(bracket);
-        if (bracket.Stops - bracket.Goes <= onlyGoes.Concat(onlyStops).Sum(blade => blade.Tolerance))
+        var tolerances = onlyGoes.Concat(onlyStops).Sum(blade => blade.Tolerance);
+        if (Overlap(bracket.Stops - bracket.Goes, tolerances))
         {
             throw new ArgumentException(
                 "The two stacks are so close that their tolerances overlap. Use blades that lie further apart.");
         }
 
         var variance = (Variance(goes) + Variance(stops) + Variance(shared)) / 3;
-        return bracket with { GaugeUncertainty = Math.Sqrt(variance) };
+        return bracket with
+        {
+            GaugeUncertainty = Math.Sqrt(variance),
+            Tolerances = tolerances > 0 ? tolerances : null,
+        };
     }
+
+    /// <summary>The bracket between two stacks of gauges whose sizes are taken as exact. 0 may stand for no gauge at
+    /// all.</summary>
+    /// <param name="goes">The sizes of the largest stack that goes; one or more.</param>
+    /// <param name="stops">The sizes of the smallest stack that does not; one or more.</param>
+    /// <exception cref="ArgumentException">A stack is empty, a size is below zero, or they are the wrong way
+    /// round.</exception>
+    public static Bracket Exact(IReadOnlyList<double> goes, IReadOnlyList<double> stops)
+    {
+        ArgumentNullException.ThrowIfNull(goes);
+        ArgumentNullException.ThrowIfNull(stops);
+        if (goes.Count == 0 || stops.Count == 0)
+        {
+            throw new ArgumentException("Name at least one blade.");
+        }
+
+        Refuse.GaugesBelowZero(goes.Concat(stops));
+        var bracket = new Bracket(goes.Sum(), stops.Sum());
+        Refuse.BadBracket(bracket);
+        return bracket;
+    }
+
+    /// <summary>Whether two stacks are too close to be told apart; those whose tolerances just touch are.</summary>
+    internal static bool Overlap(double apart, double tolerances) => tolerances > 0 && apart <= tolerances * (1 + Touching);
 
     private static double Variance(IReadOnlyList<Blade> stack) => stack.Sum(blade => blade.Tolerance * blade.Tolerance) / 3;
 

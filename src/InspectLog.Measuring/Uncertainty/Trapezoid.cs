@@ -20,6 +20,14 @@ public readonly record struct Trapezoid(double HalfBase, double HalfTop)
     public double Between(double from, double to) =>
         Math.Max(0, from > 0 ? Above(from) - Above(to) : Above(-to) - Above(-from));
 
+    /// <summary>Its density at a place; at the very edge of a box that within.</summary>
+    public double Density(double x) => Math.Abs(x) switch
+    {
+        var at when at <= HalfTop => 1 / (HalfBase + HalfTop),
+        var at when at < HalfBase => (HalfBase - at) / ((HalfBase + HalfTop) * (HalfBase - HalfTop)),
+        _ => 0,
+    };
+
     /// <summary>Half the width of the middle part that holds a given share (EA-4/02 S10 for the sloping part).</summary>
     /// <param name="coverage">The share, from 0 to 1.</param>
     public double HalfWidthOf(double coverage)

@@ -18,6 +18,9 @@ public static class Kinds
         QuantityKind.Distance => "distance",
         QuantityKind.Capacitance => "capacitance",
         QuantityKind.Inductance => "inductance",
+        QuantityKind.Time => "time",
+        QuantityKind.Ratio => "ratio",
+        QuantityKind.Density => "density",
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
@@ -25,6 +28,11 @@ public static class Kinds
     public static bool MayBeNegative(QuantityKind kind) => kind
         is QuantityKind.Voltage or QuantityKind.Angle or QuantityKind.Current
         or QuantityKind.Temperature or QuantityKind.Pressure;
+
+    /// <summary>Whether it is read off an electrical meter.</summary>
+    public static bool IsElectrical(QuantityKind kind) => kind
+        is QuantityKind.Resistance or QuantityKind.Voltage or QuantityKind.Current
+        or QuantityKind.Capacitance or QuantityKind.Inductance;
 
     /// <summary>The units of the kind as a list: "Ω, kΩ, MΩ or mΩ".</summary>
     public static string UnitList(QuantityKind kind)

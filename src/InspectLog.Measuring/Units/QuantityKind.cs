@@ -13,7 +13,8 @@ public enum QuantityKind
     /// <summary>Length, such as a gap; base unit millimetre (mm), the unit gauges are marked in.</summary>
     Length,
 
-    /// <summary>Crankshaft angle; base unit degree (°). Advance before top dead centre is positive.</summary>
+    /// <summary>Angle, of the crankshaft where a check does not say another; base unit degree (°). Advance before top dead
+    /// centre is positive.</summary>
     Angle,
 
     /// <summary>Electric current; base unit ampere (A).</summary>
@@ -39,4 +40,14 @@ public enum QuantityKind
 
     /// <summary>Inductance; base unit millihenry (mH).</summary>
     Inductance,
+
+    /// <summary>Duration; base unit second (s).</summary>
+    Time,
+
+    /// <summary>Share of a whole, such as what leaks of the air that was let in; base unit percent (%).</summary>
+    Ratio,
+
+    /// <summary>Density, such as that of battery acid; base unit gram per cubic centimetre (g/cm³), in which it has the
+    /// same figures as the specific gravity a hydrometer is marked in.</summary>
+    Density,
 }

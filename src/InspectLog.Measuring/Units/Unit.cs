@@ -27,6 +27,13 @@ public sealed class Unit
     /// <summary>How many base units one of this unit is: 1000 for kΩ. For a temperature, the size of a degree.</summary>
     public double InBaseUnit => _numerator / _denominator;
 
+    /// <summary>Whether a number in this unit differs from one in another by a power of ten only.</summary>
+    internal bool IsDecimalOf(Unit other)
+    {
+        var power = Math.Log10(InBaseUnit / other.InBaseUnit);
+        return Kind == other.Kind && _zero == other._zero && Math.Abs(power - Math.Round(power)) < 1e-9;
+    }
+
     /// <summary>Converts a value in this unit to the base unit of its kind.</summary>
     public double ToBase(double value) => DifferenceToBase(value - _zero);
 

@@ -86,11 +86,29 @@ public static class Units
     /// <summary>Millihenry.</summary>
     public static readonly Unit Millihenry = new("mH", QuantityKind.Inductance, 1);
 
+    /// <summary>Second.</summary>
+    public static readonly Unit Second = new("s", QuantityKind.Time, 1);
+
+    /// <summary>Millisecond.</summary>
+    public static readonly Unit Millisecond = new("ms", QuantityKind.Time, 1, 1000);
+
+    /// <summary>Minute.</summary>
+    public static readonly Unit Minute = new("min", QuantityKind.Time, 60);
+
+    /// <summary>Percent.</summary>
+    public static readonly Unit Percent = new("%", QuantityKind.Ratio, 1);
+
+    /// <summary>Gram per cubic centimetre.</summary>
+    public static readonly Unit GramPerCubicCentimetre = new("g/cm³", QuantityKind.Density, 1);
+
+    /// <summary>Kilogram per cubic metre: what is called "twelve sixty" is 1260 kg/m³.</summary>
+    public static readonly Unit KilogramPerCubicMetre = new("kg/m³", QuantityKind.Density, 1, 1000);
+
     private static readonly Unit[] InOrder =
     [
         Ohm, Kilohm, Megohm, Milliohm, Volt, Millivolt, Kilovolt, Millimetre, Thou, Inch, Degree, Ampere, Milliampere,
         Rpm, Celsius, Fahrenheit, Kilopascal, Bar, Psi, NewtonMetre, PoundForceFoot, Kilometre, Mile, Microfarad,
-        Nanofarad, Millihenry,
+        Nanofarad, Millihenry, Second, Minute, Millisecond, Percent, GramPerCubicCentimetre, KilogramPerCubicMetre,
     ];
 
     private static readonly FrozenDictionary<string, Unit> BySymbol =
@@ -117,6 +135,9 @@ public static class Units
         QuantityKind.Distance => Kilometre,
         QuantityKind.Capacitance => Microfarad,
         QuantityKind.Inductance => Millihenry,
+        QuantityKind.Time => Second,
+        QuantityKind.Ratio => Percent,
+        QuantityKind.Density => GramPerCubicCentimetre,
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
