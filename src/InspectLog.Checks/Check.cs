@@ -17,12 +17,19 @@ public sealed record Check
     /// <summary>What it measures or asks, in one sentence.</summary>
     public required string Question { get; init; }
 
-    /// <summary>What each place is called: null for a check done once; "cylinder", "lead", "tower" or "plug" for one
-    /// done per cylinder. Places are numbered by the cylinder they serve.</summary>
-    public string? PlaceNoun { get; init; }
+    /// <summary>The places it is done at; null for a check done once. Records name a place by its number, which for a lead, a
+    /// plug or a tower is that of the cylinder it serves.</summary>
+    public CheckPlaces? Places { get; init; }
 
-    /// <summary>Whether the check is done once per cylinder.</summary>
-    public bool PerCylinder => PlaceNoun is not null;
+    /// <summary>What each place is called: null for a check done once; "cylinder", "lead", "wheel" for others.</summary>
+    public string? PlaceNoun => Places?.Noun;
+
+    /// <summary>Whether the check is done at several places: once per cylinder, or at each place of its own.</summary>
+    public bool PerCylinder => Places is not null;
+
+    /// <summary>The parts it is about, in the sheet's order of naming; empty in sheets from before they named parts.
+    /// Checks with the same part share what was taken off and put back.</summary>
+    public IReadOnlyList<Part> Parts { get; init; } = [];
 
     /// <summary>What is measured; null for a check that is only observed.</summary>
     public Measurand? Measurand { get; init; }
@@ -69,6 +76,9 @@ public sealed record Measurand(
     /// <summary>Whether it is the resistance of a copper winding, which goes with temperature and is compared at
     /// 20 °C.</summary>
     public bool IsCopperWinding { get; init; }
+
+    /// <summary>How readings are decided where another check was read as well; null where always by themselves.</summary>
+    public Comparison? DecidedBy { get; init; }
 }
 
 /// <summary>A condition word of a check and what it means for the check.</summary>
@@ -95,7 +105,14 @@ public enum ConditionMeaning
 /// <param name="Id">Identifier within the sheet, such as <c>coil-lead</c>.</param>
 /// <param name="Text">What is left undone: "Coil lead off the cap".</param>
 /// <param name="Tie">What puts it right: "Put the coil lead back on the cap".</param>
-public sealed record Disturbance(string Id, string Text, string Tie);
+public sealed record Disturbance(string Id, string Text, string Tie)
+{
+    /// <summary>The part that is taken off or switched on; null in sheets from before they named parts.</summary>
+    public Part? Part { get; init; }
+
+    /// <summary>How long it may stay so; null where it does no harm.</summary>
+    public TimeLimit? Limit { get; init; }
+}
 
 /// <summary>How people name a check when they speak.</summary>
 /// <param name="Subjects">Phrases that name the measured quantity or the part: "coil secondary", "plug gap".</param>

@@ -41,7 +41,8 @@ public sealed record LimitOverride
     public double? Nominal { get; }
 
     /// <summary>The check with these limits, source and nominal value in place of the sheet's. The sheet's own nominal
-    /// value goes with its limits, and the plausible span widens where it would not hold the new ones.</summary>
+    /// value goes with its limits, and the plausible span widens where it would not hold the new ones. They are limits of
+    /// the reading itself, so it is no longer compared with that of another check.</summary>
     /// <exception cref="ArgumentException">The check is another one, or is not measured.</exception>
     public Check ApplyTo(Check check)
     {
@@ -59,6 +60,7 @@ public sealed record LimitOverride
                 Limits = Limits,
                 LimitSource = Source,
                 Nominal = Nominal,
+                DecidedBy = measurand.DecidedBy is { } by ? by with { IsOverruled = true } : null,
                 Plausible = new PlausibleSpan(
                     Math.Min(measurand.Plausible.From, Limits.Lower ?? Limits.Upper!.Value),
                     Math.Max(measurand.Plausible.To, Limits.Upper ?? Limits.Lower!.Value)),

@@ -20,8 +20,8 @@ public sealed record Advance(double Degrees, double Rpm, double Time, IReadOnlyL
     /// <exception cref="ArgumentException">A number is out of range.</exception>
     public static Advance FromDegrees(double degrees, double rpm)
     {
-        Refuse.UnlessFinite(degrees, "The angle in degrees");
-        Refuse.UnlessAboveZero(rpm, "The engine speed in rpm");
+        Sensible.UnlessFinite(degrees, "The angle in degrees");
+        Sensible.UnlessAboveZero(rpm, "The engine speed in rpm");
         var time = degrees / (DegreesPerSecondAndRpm * rpm);
         return new Advance(degrees, rpm, time,
         [
@@ -36,8 +36,8 @@ public sealed record Advance(double Degrees, double Rpm, double Time, IReadOnlyL
     /// <exception cref="ArgumentException">A number is out of range.</exception>
     public static Advance FromTime(double time, double rpm)
     {
-        Refuse.UnlessFinite(time, "The time in s");
-        Refuse.UnlessAboveZero(rpm, "The engine speed in rpm");
+        Sensible.UnlessFinite(time, "The time in s");
+        Sensible.UnlessAboveZero(rpm, "The engine speed in rpm");
         var degrees = time * DegreesPerSecondAndRpm * rpm;
         return new Advance(degrees, rpm, time,
         [

@@ -16,8 +16,8 @@ public sealed record CoilCircuit
     /// <exception cref="ArgumentException">A resistance is out of range.</exception>
     public CoilCircuit(double ballast, double primary)
     {
-        Refuse.UnlessZeroOrMore(ballast, "The ballast resistance in Ω");
-        Refuse.UnlessAboveZero(primary, "The coil's primary resistance in Ω");
+        Sensible.UnlessZeroOrMore(ballast, "The ballast resistance in Ω");
+        Sensible.UnlessAboveZero(primary, "The coil's primary resistance in Ω");
         (Ballast, Primary) = (ballast, primary);
     }
 
@@ -33,7 +33,7 @@ public sealed record CoilCircuit
     /// <exception cref="ArgumentException">A resistance is out of range, or the part not below the whole.</exception>
     public static CoilCircuit FromTotal(double total, double ballast)
     {
-        Refuse.UnlessAboveZero(total, "The resistance of the whole circuit in Ω");
+        Sensible.UnlessAboveZero(total, "The resistance of the whole circuit in Ω");
         return ballast < total
             ? new CoilCircuit(ballast, total - ballast)
             : throw new ArgumentException(
@@ -45,7 +45,7 @@ public sealed record CoilCircuit
     /// <exception cref="ArgumentException">The voltage is not above 0.</exception>
     public CoilCircuitPoint At(double supply)
     {
-        Refuse.UnlessAboveZero(supply, "The supply voltage in V");
+        Sensible.UnlessAboveZero(supply, "The supply voltage in V");
         var from = new Figure("Supply", supply, "V");
         var ballast = new Figure("Ballast resistor", Ballast, "Ω");
         var primary = new Figure("Coil primary", Primary, "Ω");

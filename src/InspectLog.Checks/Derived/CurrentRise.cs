@@ -12,9 +12,9 @@ public sealed record CurrentRise
     /// <exception cref="ArgumentException">One of them is not above 0.</exception>
     public CurrentRise(double inductance, double resistance, double supply)
     {
-        Refuse.UnlessAboveZero(inductance, "The inductance in H");
-        Refuse.UnlessAboveZero(resistance, "The resistance of the circuit in Ω");
-        Refuse.UnlessAboveZero(supply, "The supply voltage in V");
+        Sensible.UnlessAboveZero(inductance, "The inductance in H");
+        Sensible.UnlessAboveZero(resistance, "The resistance of the circuit in Ω");
+        Sensible.UnlessAboveZero(supply, "The supply voltage in V");
         (Inductance, Resistance, Supply) = (inductance, resistance, supply);
     }
 
@@ -39,7 +39,7 @@ public sealed record CurrentRise
     /// <exception cref="ArgumentException">One of them is out of range.</exception>
     public static double TimeConstantFrom(double fraction, double time)
     {
-        Refuse.UnlessAboveZero(time, "The time in s");
+        Sensible.UnlessAboveZero(time, "The time in s");
         return fraction is > 0 and < 1
             ? -time / double.LogP1(-fraction)
             : throw new ArgumentException("The fraction of the end current must lie between 0 and 1.");
@@ -51,8 +51,8 @@ public sealed record CurrentRise
     /// <exception cref="ArgumentException">One of them is out of range.</exception>
     public static double FractionAfter(double time, double timeConstant)
     {
-        Refuse.UnlessZeroOrMore(time, "The time in s");
-        Refuse.UnlessAboveZero(timeConstant, "The time constant in s");
+        Sensible.UnlessZeroOrMore(time, "The time in s");
+        Sensible.UnlessAboveZero(timeConstant, "The time constant in s");
         return -double.ExpM1(-time / timeConstant);
     }
 
@@ -87,7 +87,7 @@ public sealed record CurrentRise
     /// <exception cref="ArgumentException">The current is below 0.</exception>
     public double? TimeTo(double current)
     {
-        Refuse.UnlessZeroOrMore(current, "The current in A");
+        Sensible.UnlessZeroOrMore(current, "The current in A");
         return current < FinalCurrent ? -TimeConstant * double.LogP1(-current / FinalCurrent) : null;
     }
 }

@@ -22,19 +22,26 @@ public sealed record CylinderSpread(
     double? Share,
     IReadOnlyList<Step> Steps)
 {
+    /// <summary>What the places are called that the values belong to: the cylinders where nothing says another.</summary>
+    public CheckPlaces Places { get; init; } = Cylinders;
+
+    private static CheckPlaces Cylinders { get; } = new("cylinder", null, []);
+
     /// <summary>The spread of values measured at several cylinders.</summary>
     /// <param name="values">Two or more, each cylinder once.</param>
     /// <param name="unit">Symbol of the unit of the values; empty for a plain number.</param>
+    /// <param name="places">What the places are called; the cylinders where it is left out.</param>
     /// <exception cref="ArgumentException">There are fewer than two values, one is no number, or a cylinder is given
     /// twice.</exception>
-    public static CylinderSpread Of(IReadOnlyList<CylinderValue> values, string unit)
+    public static CylinderSpread Of(IReadOnlyList<CylinderValue> values, string unit, CheckPlaces? places = null)
     {
         RefuseUnusable(values);
+        var called = places ?? Cylinders;
         var byCylinder = values.OrderBy(value => value.Cylinder).ToList();
         var lowest = byCylinder.MinBy(value => value.Value)!;
         var highest = byCylinder.MaxBy(value => value.Value)!;
-        var from = new Figure($"Lowest, cylinder {lowest.Cylinder}", lowest.Value, unit);
-        var to = new Figure($"Highest, cylinder {highest.Cylinder}", highest.Value, unit);
+        var from = new Figure($"Lowest, {called.NameOf(lowest.Cylinder)}", lowest.Value, unit);
+        var to = new Figure($"Highest, {called.NameOf(highest.Cylinder)}", highest.Value, unit);
         var range = new Figure("Range", highest.Value - lowest.Value, unit);
         double? share = lowest.Value >= 0 && highest.Value > 0 ? lowest.Value / highest.Value : null;
         var steps = new List<Step> { new("highest − lowest", [to, from], range) };
@@ -43,7 +50,7 @@ public sealed record CylinderSpread(
             steps.Add(new("lowest ÷ highest", [from, to], new("Lowest as a share of the highest", 100 * part, "%")));
         }
 
-        return new CylinderSpread(byCylinder, unit, lowest, highest, range.Value, share, steps);
+        return new CylinderSpread(byCylinder, unit, lowest, highest, range.Value, share, steps) { Places = called };
     }
 
     /// <summary>Whether the lowest is high enough for a rule; null where there is no share to judge.</summary>
@@ -58,9 +65,9 @@ public sealed record CylinderSpread(
 
         foreach (var value in values)
         {
-            Refuse.UnlessFinite(value.Value, $"The value of cylinder {value.Cylinder}");
+            Sensible.UnlessFinite(value.Value, $"The value of cylinder {value.Cylinder}");
         }
 
-        Refuse.CylindersGivenTwice(values.Select(value => value.Cylinder));
+        Sensible.CylindersGivenTwice(values.Select(value => value.Cylinder));
     }
 }

@@ -35,7 +35,7 @@ public sealed record Dwell(
     public static Dwell FromAngle(int cylinders, double rpm, double angle)
     {
         var interval = Interval(cylinders, rpm);
-        Refuse.UnlessAboveZero(angle, "The dwell angle in degrees");
+        Sensible.UnlessAboveZero(angle, "The dwell angle in degrees");
         var duty = DutyBelowOne(angle * cylinders / 360);
         return new Dwell(cylinders, rpm, angle, duty, duty * interval.Seconds, interval.Seconds,
         [
@@ -53,7 +53,7 @@ public sealed record Dwell(
     public static Dwell FromDuty(int cylinders, double rpm, double duty)
     {
         var interval = Interval(cylinders, rpm);
-        Refuse.UnlessAboveZero(duty, "The duty");
+        Sensible.UnlessAboveZero(duty, "The duty");
         var angle = DutyBelowOne(duty) * 360 / cylinders;
         return new Dwell(cylinders, rpm, angle, duty, duty * interval.Seconds, interval.Seconds,
         [
@@ -71,7 +71,7 @@ public sealed record Dwell(
     public static Dwell FromTime(int cylinders, double rpm, double chargeTime)
     {
         var interval = Interval(cylinders, rpm);
-        Refuse.UnlessAboveZero(chargeTime, "The time the coil is on, in s,");
+        Sensible.UnlessAboveZero(chargeTime, "The time the coil is on, in s,");
         var duty = DutyBelowOne(chargeTime / interval.Seconds);
         var angle = duty * 360 / cylinders;
         return new Dwell(cylinders, rpm, angle, duty, chargeTime, interval.Seconds,
@@ -92,15 +92,15 @@ public sealed record Dwell(
     /// <exception cref="ArgumentException">A number is out of range.</exception>
     public static Dwell FromTimes(int cylinders, double chargeTime, double sparkInterval)
     {
-        Refuse.UnlessWithin(cylinders, 1, 16, "The number of cylinders");
-        Refuse.UnlessAboveZero(sparkInterval, "The time between sparks in s");
+        Sensible.UnlessWithin(cylinders, 1, 16, "The number of cylinders");
+        Sensible.UnlessAboveZero(sparkInterval, "The time between sparks in s");
         return FromTime(cylinders, SecondsTimesRpm / (cylinders * sparkInterval), chargeTime);
     }
 
     private static (double Seconds, Step Step) Interval(int cylinders, double rpm)
     {
-        Refuse.UnlessWithin(cylinders, 1, 16, "The number of cylinders");
-        Refuse.UnlessAboveZero(rpm, "The engine speed in rpm");
+        Sensible.UnlessWithin(cylinders, 1, 16, "The number of cylinders");
+        Sensible.UnlessAboveZero(rpm, "The engine speed in rpm");
         var seconds = SecondsTimesRpm / (rpm * cylinders);
         return (seconds, new Step(
             "120 s ÷ (engine speed in rpm × cylinders)",

@@ -17,7 +17,7 @@ public sealed record Gap(double Millimetres, double Inches, double Thou, IReadOn
     /// <exception cref="ArgumentException">The gap is below 0, or the unit is not one of length.</exception>
     public static Gap From(double value, Unit unit)
     {
-        Refuse.UnlessZeroOrMore(value, "The gap");
+        Sensible.UnlessZeroOrMore(value, "The gap");
         if (unit.Kind != QuantityKind.Length)
         {
             throw new ArgumentException($"{unit.Symbol} is not a unit of length. Use mm, in or thou.");

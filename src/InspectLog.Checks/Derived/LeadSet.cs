@@ -54,11 +54,11 @@ public static class LeadSet
     {
         foreach (var lead in leads)
         {
-            Refuse.UnlessZeroOrMore(lead.Resistance, $"The resistance of lead {lead.Cylinder} in Ω");
-            Refuse.UnlessAboveZero(lead.Length ?? 1, $"The length of lead {lead.Cylinder} in m");
+            Sensible.UnlessZeroOrMore(lead.Resistance, $"The resistance of lead {lead.Cylinder} in Ω");
+            Sensible.UnlessAboveZero(lead.Length ?? 1, $"The length of lead {lead.Cylinder} in m");
         }
 
-        Refuse.CylindersGivenTwice(leads.Select(lead => lead.Cylinder));
+        Sensible.CylindersGivenTwice(leads.Select(lead => lead.Cylinder));
         return [.. leads.Select(lead => Figures(lead, leads, kind))];
     }
 

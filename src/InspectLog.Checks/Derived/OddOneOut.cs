@@ -38,15 +38,17 @@ public sealed record OddOneOut(
             .Concat(grubbs is { IsOutlier: true } ? [farthest.Cylinder] : [])
             .Distinct().Order().ToList();
         return new OddOneOut(
-            farthest, grubbs, scores, odd, Say(grubbs, odd),
+            farthest, grubbs, scores, odd, Say(spread.Places, grubbs, odd),
             [.. OddOneOutSteps.OfGrubbs(spread, farthest, grubbs), .. OddOneOutSteps.OfScores(spread, scores)]);
     }
 
-    private static string Say(GrubbsResult? grubbs, List<int> odd) => (grubbs, odd) switch
+    private static string Say(CheckPlaces places, GrubbsResult? grubbs, List<int> odd) => (grubbs, odd) switch
     {
         (null, _) => "All values are equal.",
-        (_, []) => "No cylinder differs from the others by more than chance.",
-        (_, [var one]) => $"Cylinder {one} differs from the others by more than chance.",
-        _ => $"Cylinders {string.Join(", ", odd[..^1])} and {odd[^1]} differ from the others by more than chance.",
+        (_, []) => $"No {places.Noun} differs from the others by more than chance.",
+        (_, [var one]) => $"{Capital(places.NameOf(one))} differs from the others by more than chance.",
+        _ => $"{Capital(places.NameOf(odd))} differ from the others by more than chance.",
     };
+
+    private static string Capital(string text) => $"{char.ToUpperInvariant(text[0])}{text[1..]}";
 }

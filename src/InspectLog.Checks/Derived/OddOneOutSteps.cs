@@ -16,7 +16,7 @@ internal static class OddOneOutSteps
         yield return new(
             "distance from the mean ÷ standard deviation",
             [
-                Value(farthest, spread.Unit),
+                Value(farthest, spread),
                 new("Mean", sample.Mean, spread.Unit),
                 new("Standard deviation", sample.StandardDeviation, spread.Unit),
             ],
@@ -40,12 +40,16 @@ internal static class OddOneOutSteps
         yield return new(
             "0.6745 × (value − median) ÷ median distance from the median",
             [
-                Value(spread.Values.First(value => value.Cylinder == largest.Cylinder), spread.Unit),
+                Value(spread.Values.First(value => value.Cylinder == largest.Cylinder), spread),
                 new("Median", median, spread.Unit),
                 new("Median distance from the median", distance, spread.Unit),
             ],
-            new($"Modified z of cylinder {largest.Cylinder}", largest.Value, ""));
+            new($"Modified z of {spread.Places.NameOf(largest.Cylinder)}", largest.Value, ""));
     }
 
-    private static Figure Value(CylinderValue value, string unit) => new($"Cylinder {value.Cylinder}", value.Value, unit);
+    private static Figure Value(CylinderValue value, CylinderSpread spread)
+    {
+        var name = spread.Places.NameOf(value.Cylinder);
+        return new($"{char.ToUpperInvariant(name[0])}{name[1..]}", value.Value, spread.Unit);
+    }
 }

@@ -11,8 +11,8 @@ namespace InspectLog.Checks.Judging;
 /// </remarks>
 public static class ObservationJudge
 {
-    /// <summary>The judgement of every place of a check: one for each cylinder, or a single one for a check done
-    /// once.</summary>
+    /// <summary>The judgement of every place of a check: one for each cylinder or place of its own, or a single one for a
+    /// check done once.</summary>
     /// <param name="check">The check.</param>
     /// <param name="cylinders">How many cylinders the engine has.</param>
     /// <param name="statements">What was recorded on this check, oldest first. A statement about the whole counts for
@@ -23,7 +23,7 @@ public static class ObservationJudge
         Check check, int cylinders, IReadOnlyList<Statement> statements)
     {
         RefuseUnknown(check, cylinders, statements);
-        int?[] places = check.PerCylinder ? [.. Enumerable.Range(1, cylinders).Cast<int?>()] : [null];
+        int?[] places = check.Places is { } set ? [.. Enumerable.Range(1, set.CountFor(cylinders)).Cast<int?>()] : [null];
         return [.. places.Select(place => new PlaceJudgement(place, JudgePlace(check, place, statements)))];
     }
 
@@ -83,10 +83,10 @@ public static class ObservationJudge
                     $"{string.Join(", ", check.Conditions.Select(known => known.Id))}.");
             }
 
-            if (statement.Cylinder is { } place && (!check.PerCylinder || place < 1 || place > cylinders))
+            if (statement.Cylinder is { } place && (place < 1 || place > (check.Places?.CountFor(cylinders) ?? 0)))
             {
-                throw new ArgumentException(check.PerCylinder
-                    ? $"{check.Title} has places 1 to {cylinders}, not {place}."
+                throw new ArgumentException(check.Places is { } set
+                    ? $"{check.Title} has places 1 to {set.CountFor(cylinders)}, not {place}."
                     : $"{check.Title} is done once, not per cylinder.");
             }
         }

@@ -5,9 +5,9 @@ namespace InspectLog.Checks.Sheets;
 /// <summary>Reads one check of a sheet file.</summary>
 internal static partial class CheckReader
 {
-    public static Check Read(SheetNode node)
+    public static Check Read(SheetNode node, SheetParts parts)
     {
-        node.Object("id", "title", "shortTitle", "question", "placeNoun", "measurand", "conditions", "actions",
+        node.Object("id", "title", "shortTitle", "question", "placeNoun", "places", "parts", "measurand", "conditions", "actions",
             "method", "safeState", "disturbs", "cautions", "spoken");
         var check = new Check
         {
@@ -15,16 +15,18 @@ internal static partial class CheckReader
             Title = node["title"].Text(),
             ShortTitle = node["shortTitle"].Text(),
             Question = node["question"].Text(),
-            PlaceNoun = node.Optional("placeNoun")?.Word("cylinder", "lead", "tower", "plug"),
+            Places = PlaceReader.Read(node),
+            Parts = node.Optional("parts") is { } about ? parts.Several(about) : [],
             Measurand = node.Optional("measurand") is { } measurand ? MeasurandReader.Read(measurand) : null,
             Conditions = Conditions(node["conditions"]),
             Actions = Actions(node["actions"]),
             Method = node["method"].Texts(atLeastOne: true),
             SafeState = node["safeState"].Texts(atLeastOne: true),
-            Disturbs = Disturbances(node["disturbs"]),
+            Disturbs = Disturbances(node["disturbs"], parts),
             Cautions = node["cautions"].Texts(),
             Spoken = Spoken(node["spoken"]),
         };
+        SheetParts.RefusePlacesWhereThereAreNone(node, check);
         return check.Measurand is null && check.Conditions.Count == 0
             ? throw node.Wrong("the check has neither a measurand nor conditions, so nothing could be recorded for it.")
             : check;
@@ -65,18 +67,31 @@ internal static partial class CheckReader
         return node.Texts();
     }
 
-    private static IReadOnlyList<Disturbance> Disturbances(SheetNode node)
+    private static IReadOnlyList<Disturbance> Disturbances(SheetNode node, SheetParts parts)
     {
-        var disturbances = node.List(Disturbance);
+        var disturbances = node.List(one => Disturbance(one, parts));
         return SheetNode.FirstRepeated(disturbances.Select(disturbance => disturbance.Id)) is { } repeated
             ? throw node.Wrong($"the disturbance '{repeated}' stands in the list twice.")
             : disturbances;
     }
 
-    private static Disturbance Disturbance(SheetNode node)
+    private static Disturbance Disturbance(SheetNode node, SheetParts parts)
     {
-        node.Object("id", "text", "tie");
-        return new Disturbance(Id(node["id"]), node["text"].Text(), node["tie"].Text());
+        node.Object("id", "part", "text", "tie", "limit");
+        return new Disturbance(Id(node["id"]), node["text"].Text(), node["tie"].Text())
+        {
+            Part = node.Optional("part") is { } part ? parts.One(part) : null,
+            Limit = node.Optional("limit") is { } limit ? Limit(limit) : null,
+        };
+    }
+
+    private static TimeLimit Limit(SheetNode node)
+    {
+        node.Object("minutes", "because", "source");
+        var minutes = node["minutes"].Number();
+        return minutes is > 0 and <= TimeLimit.MostMinutes
+            ? new(TimeSpan.FromMinutes(minutes), node["because"].Text(), node["source"].Text())
+            : throw node["minutes"].Wrong($"a limit of time is more than 0 and at most {TimeLimit.MostMinutes} minutes.");
     }
 
     private static SpokenNames Spoken(SheetNode node)

@@ -11,7 +11,7 @@ internal static class MeasurandReader
 
     public static Measurand Read(SheetNode node)
     {
-        node.Object("kind", "displayUnit", "limits", "nominal", "limitSource", "plausible", "gauge", "copperWinding");
+        node.Object("kind", "displayUnit", "limits", "nominal", "limitSource", "plausible", "gauge", "copperWinding", "decidedBy");
         var kind = KindOf[node["kind"].Word([.. KindOf.Keys])];
         var measurand = new Measurand(
             kind,
@@ -37,7 +37,7 @@ internal static class MeasurandReader
                 $"'{symbol}' is no unit of {Kinds.Noun(kind)}. Use {Kinds.UnitList(kind)}.");
     }
 
-    private static Limits ReadLimits(SheetNode node)
+    internal static Limits ReadLimits(SheetNode node)
     {
         node.Object("lower", "upper");
         try

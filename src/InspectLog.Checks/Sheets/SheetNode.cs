@@ -32,6 +32,8 @@ internal readonly struct SheetNode(JsonElement element, string path)
             ? new SheetNode(value, path.Length == 0 ? name : $"{path}.{name}")
             : null;
 
+    public bool IsList => element.ValueKind == JsonValueKind.Array;
+
     public IReadOnlyList<T> List<T>(Func<SheetNode, T> read, bool atLeastOne = false)
     {
         if (element.ValueKind != JsonValueKind.Array)

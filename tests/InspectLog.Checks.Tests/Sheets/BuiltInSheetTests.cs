@@ -1,18 +1,8 @@
-using System.Security.Cryptography;
-using System.Text.Json.Nodes;
-using InspectLog.Measuring;
-
 namespace InspectLog.Checks.Tests.Sheets;
 
 public class BuiltInSheetTests
 {
     private static CheckSheet Sheet => BuiltInSheets.Find(BuiltInSheets.IgnitionBreakerless6)!;
-
-    public static TheoryData<string> CheckIds => [.. Sheet.Checks.Select(check => check.Id)];
-
-    [Fact]
-    public void Ignition_sheet_fits_the_schema() =>
-        Assert.True(SheetFiles.SchemaAccepts(JsonNode.Parse(SheetFiles.Ignition())!));
 
     [Fact]
     public void Ignition_sheet_has_every_check_in_working_order() =>
@@ -23,10 +13,6 @@ public class BuiltInSheetTests
                 "plug-condition", "lead-routing", "engine-restart", "ignition-timing",
             ],
             Sheet.Checks.Select(check => check.Id));
-
-    [Fact]
-    public void Ignition_sheet_pins_the_hash_of_its_file() =>
-        Assert.Equal(Convert.ToHexStringLower(SHA256.HashData(SheetFiles.Ignition())), Sheet.Sha256);
 
     [Fact]
     public void Unknown_sheet_is_not_found() => Assert.Null(BuiltInSheets.Find("gearbox"));
@@ -48,59 +34,6 @@ public class BuiltInSheetTests
         Assert.Equal(nominal, measurand.Nominal);
         Assert.Equal(unit, measurand.DisplayUnit.Symbol);
     }
-
-    [Fact]
-    public void Every_limit_says_its_source_and_that_the_manual_wins() =>
-        Assert.All(Sheet.Checks.Where(check => check.Measurand is not null), check =>
-        {
-            Assert.Contains("manual", check.Measurand!.LimitSource, StringComparison.Ordinal);
-            Assert.StartsWith(
-                check.Measurand.Limits is null ? "Only the vehicle's manual can say" : "Common practice, no source",
-                check.Measurand.LimitSource, StringComparison.Ordinal);
-        });
-
-    // A figure said without its unit must fit only one of the units a person would leave out.
-    [Theory]
-    [InlineData("pickup-air-gap")]
-    [InlineData("plug-gap")]
-    public void Plausible_span_of_a_gap_tells_millimetres_thou_and_inches_apart(string id)
-    {
-        var plausible = Sheet.Find(id)!.Measurand!.Plausible;
-
-        Assert.True(Units.Thou.FromBase(plausible.From) > plausible.To);
-        Assert.True(Units.Inch.FromBase(plausible.To) < plausible.From);
-    }
-
-    [Theory]
-    [MemberData(nameof(CheckIds))]
-    public void Every_check_says_how_and_in_which_state_and_what_can_hurt(string id)
-    {
-        var check = Sheet.Find(id)!;
-
-        Assert.NotEmpty(check.Method);
-        Assert.NotEmpty(check.SafeState);
-        Assert.NotEmpty(check.Cautions);
-        Assert.EndsWith("?", check.Question, StringComparison.Ordinal);
-    }
-
-    [Theory]
-    [InlineData("spark")]
-    [InlineData("engine-restart")]
-    [InlineData("ignition-timing")]
-    public void Check_with_a_running_engine_warns_of_it_and_of_high_voltage(string id)
-    {
-        var cautions = string.Join(' ', Sheet.Find(id)!.Cautions);
-
-        Assert.Contains("Running engine", cautions, StringComparison.Ordinal);
-        Assert.Contains("High voltage", cautions, StringComparison.Ordinal);
-        Assert.Contains(Sheet.Find(id)!.Disturbs, disturbance => disturbance.Id == "ignition-on");
-    }
-
-    [Fact]
-    public void Check_that_takes_nothing_live_starts_with_the_ignition_off() =>
-        Assert.All(
-            Sheet.Checks.Where(check => check.Disturbs.All(disturbance => disturbance.Id != "ignition-on")),
-            check => Assert.Contains("Ignition off", check.SafeState[0], StringComparison.Ordinal));
 
     [Theory]
     [InlineData("spark", "cylinder", "present weak")]

@@ -3,7 +3,7 @@ using InspectLog.Measuring;
 
 namespace InspectLog.Checks.Tests.Sheets;
 
-public class CheckSheetFileTests
+public partial class CheckSheetFileTests
 {
     // Positions in the built-in sheet: check 4 is the coil circuit, measured; check 1 is lead condition, observed.
 
@@ -24,6 +24,17 @@ public class CheckSheetFileTests
         { "/checks/4/measurand/plausible", null, "checks[4].measurand", "'plausible' is missing" },
         { "/checks/4/measurand/plausible/to", null, "checks[4].measurand.plausible", "'to' is missing" },
         { "/checks/4/measurand/limitSource", null, "checks[4].measurand", "'limitSource' is missing" },
+        { "/checks/4/disturbs/0/limit", "2", "checks[4].disturbs[0].limit", "must be an object" },
+        { "/checks/4/disturbs/0/limit", "{'seconds':20,'because':'a','source':'b'}", "checks[4].disturbs[0].limit", "'seconds' is not a member" },
+        { "/checks/4/disturbs/0/limit", "{'because':'a','source':'b'}", "checks[4].disturbs[0].limit", "'minutes' is missing" },
+        { "/checks/4/disturbs/0/limit", "{'minutes':2,'source':'b'}", "checks[4].disturbs[0].limit", "'because' is missing" },
+        { "/checks/4/disturbs/0/limit", "{'minutes':2,'because':'a'}", "checks[4].disturbs[0].limit", "'source' is missing" },
+        { "/checks/4/disturbs/0/limit", "{'minutes':'2','because':'a','source':'b'}", "checks[4].disturbs[0].limit.minutes", "must be a number" },
+        { "/checks/4/disturbs/0/limit", "{'minutes':0,'because':'a','source':'b'}", "checks[4].disturbs[0].limit.minutes", "more than 0 and at most 600 minutes" },
+        { "/checks/4/disturbs/0/limit", "{'minutes':-1,'because':'a','source':'b'}", "checks[4].disturbs[0].limit.minutes", "more than 0 and at most 600 minutes" },
+        { "/checks/4/disturbs/0/limit", "{'minutes':600.5,'because':'a','source':'b'}", "checks[4].disturbs[0].limit.minutes", "more than 0 and at most 600 minutes" },
+        { "/checks/4/disturbs/0/limit", "{'minutes':2,'because':'','source':'b'}", "checks[4].disturbs[0].limit.because", "the text is empty" },
+        { "/checks/4/disturbs/0/limit", "{'minutes':2,'because':'a','source':5}", "checks[4].disturbs[0].limit.source", "must be text" },
         { "/checks/4/disturbs/0/tie", null, "checks[4].disturbs[0]", "'tie' is missing" },
         { "/checks/1/conditions/0/meaning", null, "checks[1].conditions[0]", "'meaning' is missing" },
         { "/id", "'my sheet'", "id", "'my sheet' cannot be an id" },
@@ -32,6 +43,15 @@ public class CheckSheetFileTests
         { "/version", "1.5", "version", "a whole number from 1" },
         { "/version", "'1'", "version", "must be a number" },
         { "/cylinders", "17", "cylinders", "a whole number from 1 to 16" },
+        { "/cylinders", "[4, 17]", "cylinders[1]", "a whole number from 1 to 16" },
+        { "/cylinders", "[]", "cylinders", "the list is empty" },
+        { "/cylinders", "'six'", "cylinders", "must be a number" },
+        { "/continues", "['My sheet']", "continues[0]", "'My sheet' cannot be an id" },
+        { "/parts/0/size", "2", "parts[0]", "'size' is not a member" },
+        { "/parts/0/perPlace", null, "parts[0]", "'perPlace' is missing" },
+        { "/parts/0/id", "'Plug lead'", "parts[0].id", "'Plug lead' cannot be an id" },
+        { "/checks/1/parts", "'plug-lead'", "checks[1].parts", "must be a list" },
+        { "/checks/1/parts", "['plug-lead', 'plug-lead']", "checks[1].parts", "'plug-lead' stands in the list twice" },
         { "/checks", "[]", "checks", "the list is empty" },
         { "/checks", "{}", "checks", "must be a list" },
         { "/checks/4", "'coil'", "checks[4]", "must be an object" },
@@ -39,7 +59,16 @@ public class CheckSheetFileTests
         { "/checks/4/title", "'Coil '", "checks[4].title", "starts or ends with a space" },
         { "/checks/4/title", "null", "checks[4].title", "must be text" },
         { "/checks/4/measurand", "null", "checks[4].measurand", "must be an object" },
-        { "/checks/1/placeNoun", "'wheel'", "checks[1].placeNoun", "'wheel' is not one of: cylinder, lead" },
+        { "/checks/1/placeNoun", "'Wheel 1'", "checks[1].placeNoun", "'Wheel 1' cannot be what a place is called" },
+        { "/checks/1/placeNoun", "''", "checks[1].placeNoun", "the text is empty" },
+        { "/checks/1/places", "0", "checks[1].places", "a whole number from 1 to 32" },
+        { "/checks/1/places", "33", "checks[1].places", "a whole number from 1 to 32" },
+        { "/checks/1/places", "'four'", "checks[1].places", "must be a number" },
+        { "/checks/1/places", "[]", "checks[1].places", "the list is empty" },
+        { "/checks/1/places", "['left']", "checks[1].places[0]", "must be an object" },
+        { "/checks/1/places", "[{'name':'left'}]", "checks[1].places[0]", "'phrases' is missing" },
+        { "/checks/1/places", "[{'name':'left','phrases':[],'side':1}]", "checks[1].places[0]", "'side' is not a member" },
+        { "/checks/4/places", "4", "checks[4].places", "Say in 'placeNoun' what one of them is called" },
         { "/checks/4/measurand/kind", "'colour'", "checks[4].measurand.kind", "'colour' is not one of: resistance" },
         { "/checks/4/measurand/displayUnit", "'mm'", "checks[4].measurand.displayUnit", "'mm' is no unit of resistance" },
         { "/checks/4/measurand/displayUnit", "'ohms'", "checks[4].measurand.displayUnit", "'ohms' is no unit" },
@@ -60,6 +89,9 @@ public class CheckSheetFileTests
         { "/decisionRule", "'risk 0'", "decisionRule", "'risk 0' is no decision rule" },
         { "/decisionRule", "'guard band -1'", "decisionRule", "is no decision rule" },
         { "/decisionRule", "5", "decisionRule", "must be text" },
+        { "/coverage", "49.9", "coverage", "from 50 to 99.9" },
+        { "/coverage", "100", "coverage", "from 50 to 99.9" },
+        { "/coverage", "'99'", "coverage", "must be a number" },
         { "/checks/5/measurand/copperWinding", "'yes'", "checks[5].measurand.copperWinding", "true or false" },
         { "/checks/1/conditions", "[]", "checks[1]", "neither a measurand nor conditions" },
     };
@@ -71,6 +103,17 @@ public class CheckSheetFileTests
         { "/checks/1/conditions/0/id", "'chafed'", "checks[1].conditions", "'chafed' stands in the list twice" },
         { "/checks/6/disturbs/1", "{'id':'distributor-cap','text':'a','tie':'b'}", "checks[6].disturbs", "stands in the list twice" },
         { "/checks/4/disturbs/0/id", "'coil-lead'", "checks", "'coil-lead' is worded in two ways" },
+        { "/checks/3/disturbs/0/limit/minutes", "3", "checks", "'ignition-on' is worded in two ways. Word it the same, its limit of time included" },
+        { "/cylinders", "[6, 4]", "cylinders", "in rising order" },
+        { "/parts/1/id", "'plug-lead'", "parts", "two parts have the id 'plug-lead'" },
+        { "/parts/10", "{'id':'horn','name':'horn','perPlace':false}", "parts", "no check names the part 'horn'" },
+        { "/checks/1/parts/0", "'lead'", "checks[1].parts[0]", "'lead' is not in the sheet's list of parts. It lists: plug-lead, spark-plug" },
+        { "/checks/2/disturbs/0/part", "'lead'", "checks[2].disturbs[0].part", "'lead' is not in the sheet's list" },
+        { "/checks/4/parts/0", "'plug-lead'", "checks[4]", "each place has a plug lead of its own" },
+        { "/checks/4/disturbs/0/part", "'spark-plug'", "checks[4]", "each place has a spark plug of its own" },
+        { "/checks/1/places", "4", "checks", "'lead' has other places in lead-condition than in another check" },
+        { "/checks/0/places", "[{'name':'left','phrases':['near']},{'name':'right','phrases':['near']}]", "checks[0].places", "'near' stands for two places" },
+        { "/checks/0/places", "[{'name':'left','phrases':['left']}]", "checks[0].places", "'left' stands for two places, or twice for one" },
         { "/checks/4/measurand/limits/upper", "0.5", "checks[4].measurand.limits", "upper limit must lie above" },
         { "/checks/4/measurand/limits/upper", "0.6", "checks[4].measurand.limits", "upper limit must lie above" },
         { "/checks/4/measurand/limits/upper", "11", "checks[4].measurand", "does not hold the limits" },
@@ -116,6 +159,20 @@ public class CheckSheetFileTests
     public void Rule_is_the_one_the_file_names_and_non_binary_where_it_names_none(string? value, string id) =>
         Assert.Equal(id, CheckSheetFile.Parse(SheetFiles.Bytes(SheetFiles.Changed("/decisionRule", value))).Rule.Id);
 
+    [Theory]
+    [InlineData("95.45", 0.95449973610364159)]
+    [InlineData("95", 0.95)]
+    [InlineData("99", 0.99)]
+    [InlineData("99.9", 0.999)]
+    public void Coverage_is_the_one_the_file_names(string value, double coverage) =>
+        Assert.Equal(
+            new Evaluation(EvaluationMethod.Distribution, coverage),
+            CheckSheetFile.Parse(SheetFiles.Bytes(SheetFiles.Changed("/coverage", value))).Evaluation);
+
+    [Fact]
+    public void Sheet_that_names_no_coverage_has_the_usual_one() =>
+        Assert.All(BuiltInSheets.All, sheet => Assert.Equal(Evaluation.Default, sheet.Evaluation));
+
     [Fact]
     public void Coil_secondary_is_a_copper_winding_and_the_circuit_with_its_ballast_is_none()
     {
@@ -123,67 +180,5 @@ public class CheckSheetFileTests
 
         Assert.True(sheet.Find("coil-secondary-resistance")!.Measurand!.IsCopperWinding);
         Assert.False(sheet.Find("coil-circuit-resistance")!.Measurand!.IsCopperWinding);
-    }
-
-    [Theory]
-    [InlineData("/checks/4/measurand/limits/lower", null)]
-    [InlineData("/checks/4/measurand/limits", null)]
-    [InlineData("/checks/4/measurand/nominal", "1.5")]
-    [InlineData("/checks/4/cautions", "[]")]
-    [InlineData("/checks/4/placeNoun", "'cylinder'")]
-    [InlineData("/checks/4/measurand/displayUnit", "'kΩ'")]
-    [InlineData("/version", "2.0")]
-    [InlineData("/decisionRule", null)]
-    [InlineData("/decisionRule", "'simple'")]
-    [InlineData("/decisionRule", "'guard band 0.83'")]
-    [InlineData("/decisionRule", "'guard band 5'")]
-    [InlineData("/decisionRule", "'risk 0.05'")]
-    public void Sound_change_is_accepted_by_schema_and_loader(string at, string? value)
-    {
-        var sheet = SheetFiles.Changed(at, value);
-
-        Assert.True(SheetFiles.SchemaAccepts(sheet));
-        Assert.Equal(15, CheckSheetFile.Parse(SheetFiles.Bytes(sheet)).Checks.Count);
-    }
-
-    [Fact]
-    public void Sheet_that_is_a_list_is_refused() =>
-        Assert.Contains(
-            "must be an object",
-            Assert.Throws<CheckSheetFormatException>(() => CheckSheetFile.Parse("[]"u8.ToArray())).Message,
-            StringComparison.Ordinal);
-
-    [Theory]
-    [InlineData("")]
-    [InlineData("checks: none")]
-    [InlineData("{ \"id\": \"a\", }")]
-    [InlineData("{ \"id\": \"a\", \"id\": \"b\" }")]
-    public void File_that_is_not_sound_json_is_refused(string text)
-    {
-        var file = Encoding.UTF8.GetBytes(text);
-
-        var refusal = Assert.Throws<CheckSheetFormatException>(() => CheckSheetFile.Parse(file));
-
-        Assert.StartsWith("The file is not sound JSON.", refusal.Message, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Byte_order_mark_does_no_harm()
-    {
-        byte[] marked = [0xEF, 0xBB, 0xBF, .. SheetFiles.Ignition()];
-
-        Assert.Equal(15, CheckSheetFile.Parse(marked).Checks.Count);
-    }
-
-    public static TheoryData<QuantityKind> EveryKind => [.. Enum.GetValues<QuantityKind>()];
-
-    [Theory]
-    [MemberData(nameof(EveryKind))]
-    public void Schema_knows_the_units_of_every_kind_and_names_the_base_unit_first(QuantityKind kind)
-    {
-        var inSchema = SheetFiles.SchemaUnits(Kinds.Noun(kind)).ToList();
-
-        Assert.Equal(Units.Of(kind).Select(unit => unit.Symbol).Order(), inSchema.Order());
-        Assert.Equal(Units.BaseOf(kind).Symbol, inSchema[0]);
     }
 }

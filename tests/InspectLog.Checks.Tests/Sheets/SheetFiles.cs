@@ -11,7 +11,7 @@ internal static class SheetFiles
     private static readonly Lazy<JsonSchema> Schema =
         new(() => JsonSchema.FromText(Encoding.UTF8.GetString(Resource("check-sheet.schema"))));
 
-    public static byte[] Ignition() => Resource(BuiltInSheets.IgnitionBreakerless6);
+    public static byte[] Ignition() => Resource(BuiltInSheets.IgnitionBreakerless);
 
     /// <summary>The built-in sheet with one value put in or, where it is null, taken out.</summary>
     /// <param name="at">Where: <c>/checks/4/title</c>.</param>
@@ -57,7 +57,7 @@ internal static class SheetFiles
 
     private static int Index(string step) => int.Parse(step, System.Globalization.CultureInfo.InvariantCulture);
 
-    private static byte[] Resource(string name)
+    public static byte[] Resource(string name)
     {
         using var stream = typeof(BuiltInSheets).Assembly.GetManifestResourceStream($"Sheets/{name}.json")!;
         using var copy = new MemoryStream();

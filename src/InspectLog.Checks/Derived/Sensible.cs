@@ -3,7 +3,7 @@ using System.Globalization;
 namespace InspectLog.Checks.Derived;
 
 /// <summary>Refuses numbers a formula cannot use, with a message for the person who typed them.</summary>
-internal static class Refuse
+internal static class Sensible
 {
     public static void UnlessAboveZero(double value, string what)
     {
