@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Text;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Understanding.Sounds;
+using InspectLog.Doubts;
 
 namespace InspectLog.Dictation.Control;
 
@@ -39,11 +40,11 @@ public static class ControlReader
         if (ControlPhrases.All.TryGetValue(said, out var word))
         {
             var faint = transcript.Words.Count == 0 || transcript.Words.Min(heard => heard.Probability) < FaintestWord;
-            return new(word, faint ? "It was heard faintly." : null);
+            return new(word, faint ? new CommandFaint() : null);
         }
 
         return Nearest(said) is { } phrase
-            ? new(ControlPhrases.All[phrase], $"It was heard as \u201C{transcript.Text.Trim()}\u201D.")
+            ? new(ControlPhrases.All[phrase], new CommandHeardAs(transcript.Text.Trim()))
             : null;
     }
 

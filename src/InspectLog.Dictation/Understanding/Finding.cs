@@ -13,7 +13,7 @@ namespace InspectLog.Dictation.Understanding;
 /// <param name="Words">The words it came from.</param>
 /// <param name="Start">Position in the text of the first character of <paramref name="Words"/>.</param>
 /// <param name="End">Position in the text after the last character of <paramref name="Words"/>.</param>
-/// <param name="Doubt">Why a person should look twice; null where there is no doubt.</param>
+/// <param name="Doubts">Why a person should look twice; empty where nothing is in doubt.</param>
 public sealed record Finding(
     FindingKind Kind,
     string Check,
@@ -27,7 +27,11 @@ public sealed record Finding(
     string Words,
     int Start,
     int End,
-    string? Doubt);
+    DoubtList Doubts)
+{
+    /// <summary>Whether nothing is in doubt.</summary>
+    public bool IsPlain => Doubts.IsEmpty;
+}
 
 /// <summary>The sorts of finding.</summary>
 public enum FindingKind

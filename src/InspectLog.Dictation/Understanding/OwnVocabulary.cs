@@ -1,8 +1,8 @@
 using System.Globalization;
 using InspectLog.Checks;
-using InspectLog.Dictation.Understanding.Items;
-using InspectLog.Dictation.Understanding.Numbers;
-using InspectLog.Dictation.Understanding.Words;
+using InspectLog.Dictation.Understanding.Language;
+using InspectLog.Dictation.Understanding.Lattice;
+using InspectLog.Dictation.Understanding.Texts;
 
 namespace InspectLog.Dictation.Understanding;
 
@@ -16,20 +16,19 @@ public sealed class OwnVocabulary
     /// <summary>The most words of a phrase.</summary>
     public const int MostWords = 5;
 
-    private static readonly HashSet<string> Cues = new(
-        NonFindingCues.All.Select(cue => cue.Phrase).Concat(NonFindingCues.Askers).Concat(NonFindingCues.QuestionWords)
-            .Select(PhraseTable<Term>.StemsOf).Where(stems => stems.Length == 1).Select(stems => stems[0]),
-        StringComparer.Ordinal);
-
     private readonly CheckSheet _sheet;
     private readonly IReadOnlyList<OwnWord> _known;
-    private readonly Lexicon _lexicon;
+    private readonly SheetLexicon _lexicon;
+    private readonly Lazy<SheetLexicon> _withKnown;
 
     /// <summary>The vocabulary of a sheet with a workshop's own words.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="known">The own words that stand already.</param>
-    public OwnVocabulary(CheckSheet sheet, IReadOnlyList<OwnWord> known) =>
-        (_sheet, _known, _lexicon) = (sheet, known, new(sheet, []));
+    public OwnVocabulary(CheckSheet sheet, IReadOnlyList<OwnWord> known)
+    {
+        (_sheet, _known, _lexicon) = (sheet, known, new(sheet, [], SpokenLanguage.English));
+        _withKnown = new(() => new(sheet, known, SpokenLanguage.English));
+    }
 
     /// <summary>A phrase as it is kept: without spaces around it, one space between words.</summary>
     public static string Tidy(string phrase) =>
@@ -38,19 +37,18 @@ public sealed class OwnVocabulary
     /// <summary>Why a word cannot be added, and what to do; null where it can.</summary>
     /// <param name="word">The word, its phrase as <see cref="Tidy"/> gives it. Its check has to be of the sheet, its
     /// condition one of that check.</param>
-    public string? Problem(OwnWord word) => Shape(word.Phrase) ?? Meaning(Tokenizer.Cut(word.Phrase), word);
+    public string? Problem(OwnWord word) => Shape(word.Phrase) ?? Meaning(Cut(word.Phrase), word);
 
     /// <summary>The longest run of words in a text that neither the sheet, nor everyday speech, nor an own word
     /// explains, as it stands there; empty where everything is known. At most <see cref="MostWords"/> words.</summary>
     public string UnknownIn(string text)
     {
-        var tokens = Tokenizer.Cut(text);
-        var own = new OwnNames(_sheet, _known);
-        var lexicon = new Lexicon(_sheet, _known);
+        var tokens = Cut(text);
+        var lexicon = _withKnown.Value;
         var (best, run) = ((First: 0, Next: 0), (First: 0, Next: 0));
         for (var at = 0; at < tokens.Count;)
         {
-            var known = Math.Max(own.Length(tokens, at), lexicon.Match(tokens, at)?.Length ?? 0);
+            var known = Math.Max(lexicon.Names.Longest(tokens, at)?.Length ?? 0, lexicon.Conditions.Longest(tokens, at)?.Length ?? 0);
             if (known > 0 || IsKnown(tokens[at]))
             {
                 at += Math.Max(1, known);
@@ -64,6 +62,8 @@ public sealed class OwnVocabulary
 
         return best.Next == 0 ? "" : text[tokens[best.First].Start..tokens[best.Next - 1].End];
     }
+
+    private static IReadOnlyList<Token> Cut(string text) => SpokenLanguage.English.Tokenizer.Cut(text);
 
     private static string? Shape(string phrase)
     {
@@ -87,7 +87,7 @@ public sealed class OwnVocabulary
             return "Use letters, spaces and hyphens only.";
         }
 
-        return Tokenizer.Cut(phrase).Count > MostWords ? $"Keep it to {MostWords} words." : null;
+        return Cut(phrase).Count > MostWords ? $"Keep it to {MostWords} words." : null;
     }
 
     private string? Meaning(IReadOnlyList<Token> tokens, OwnWord word)
@@ -97,8 +97,8 @@ public sealed class OwnVocabulary
             return clash;
         }
 
-        if (_lexicon.Match(tokens, 0) is { } match && match.Length == tokens.Count
-            && match.Meanings.Any(term => term.Subject || term.Condition is not null || term.Action is not null))
+        if (Covers(_lexicon.Names.Longest(tokens, 0)?.Length) || Covers(_lexicon.Conditions.Longest(tokens, 0)?.Length)
+            || Covers(SpokenLanguage.English.Actions.Longest(tokens, 0)?.Length))
         {
             return $"The check sheet already knows “{word.Phrase}”. Choose words that it does not know.";
         }
@@ -116,6 +116,8 @@ public sealed class OwnVocabulary
         return tokens.All(IsKnown)
             ? "All these words already have a meaning on the check sheet. Add a word that it does not know."
             : null;
+
+        bool Covers(int? length) => length == tokens.Count;
     }
 
     // One phrase can mean a condition of several checks: cooked, of a lead and of a plug. Any other second meaning
@@ -137,19 +139,21 @@ public sealed class OwnVocabulary
         CultureInfo.InvariantCulture,
         $"{_sheet.Find(word.Check)?.Title ?? word.Check}{(word.Condition is { } condition ? $": {condition}" : "")}");
 
-    private static string[] Stems(OwnWord word) => PhraseTable<Term>.StemsOf(word.Phrase);
+    private static string[] Stems(OwnWord word) => SpokenLanguage.English.Tokenizer.StemsOf(word.Phrase);
 
-    private bool IsKnown(Token token) =>
-        token.Kind != TokenKind.Word || IsNumber(token) || IsEveryday(token) || _lexicon.IsSubjectWord(token.Stem)
-        || _lexicon.IsPlaceNoun(token.Stem) || _lexicon.Match([token], 0) is not null;
+    private bool IsKnown(Token token) => token.Kind != TokenKind.Word || IsNumber(token) || IsEveryday(token) || _lexicon.Knows(token.Stem) || _lexicon.Knows(token.Text);
 
-    private bool IsEveryday(Token token) =>
-        Cues.Contains(token.Stem) || _lexicon.Match([token], 0) is { } match && match.Meanings.Any(term => term.Role != Role.Unknown);
+    private static bool IsEveryday(Token token)
+    {
+        var language = SpokenLanguage.English;
+        return language.Small.Contains(token.Text) || language.Places.Join.Contains(token.Text) || language.Places.Noun.Contains(token.Stem)
+            || language.Roles.Longest([token], 0) is not null || language.Quantifiers.Longest([token], 0) is not null;
+    }
 
     private static bool IsNumber(Token token)
     {
-        var alone = new NumberLookup([token]);
-        return token.Kind == TokenKind.Digits || alone.Numbers(0).Count > 0 || alone.Unit(0) is not null
-            || NumberWords.IsPoint(token.Stem) || NumberWords.Ordinal(token.Stem) is not null || token.Stem is "hundred" or "thousand";
+        var language = SpokenLanguage.English;
+        return token.Kind == TokenKind.Figure || language.Numbers.IsNumber(token.Text) || language.Numbers.IsPoint(token.Text)
+            || language.Units.At([token], 0) is { Meanings: [{ Unit: not null }, ..] };
     }
 }

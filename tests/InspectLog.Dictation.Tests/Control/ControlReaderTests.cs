@@ -1,6 +1,7 @@
 using CsCheck;
 using InspectLog.Dictation.Control;
 using InspectLog.Dictation.Hearing;
+using InspectLog.Doubts;
 
 namespace InspectLog.Dictation.Tests.Control;
 
@@ -57,14 +58,14 @@ public sealed class ControlReaderTests
         var heard = ControlReader.Read(Heard(text))!;
 
         Assert.Equal(word, heard.Word);
-        Assert.Contains(text, heard.Doubt!, StringComparison.Ordinal);
+        Assert.Equal(new CommandHeardAs(text), heard.Doubt);
     }
 
     [Theory]
     [InlineData(0.29, true)]
     [InlineData(0.31, false)]
     public void Faint_command_is_asked_for_again(double probability, bool asked) =>
-        Assert.Equal(asked, ControlReader.Read(Heard("Confirm that.", probability))!.Doubt is not null);
+        Assert.Equal(asked, ControlReader.Read(Heard("Confirm that.", probability))!.Doubt is CommandFaint);
 
     [Fact]
     public void Command_without_word_probabilities_is_asked_for_again() =>

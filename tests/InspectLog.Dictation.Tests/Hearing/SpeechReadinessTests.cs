@@ -3,6 +3,7 @@ using InspectLog.Dictation.Hearing;
 namespace InspectLog.Dictation.Tests.Hearing;
 
 [Collection(SpeechFixture.OneAtATime)]
+[Trait("Takes", "long")]
 public sealed class SpeechReadinessTests : IDisposable
 {
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("inspectlog-models-");

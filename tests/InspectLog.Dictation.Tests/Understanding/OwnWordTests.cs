@@ -47,14 +47,14 @@ public sealed class OwnWordTests
 
         Assert.Equal("sparkler three is wet", finding.Words);
         Assert.Equal(finding.Words, text[finding.Start..finding.End]);
-        Assert.Null(finding.Doubt);
+        Assert.Empty(finding.Doubts);
     }
 
     [Theory]
     [InlineData("Sparkler three is wet.")]
     [InlineData("Lead three is cooked.")]
     public void Without_the_own_word_the_same_text_says_nothing_plain(string text) =>
-        Assert.DoesNotContain(Read.Reader.Read(text), finding => finding.Doubt is null);
+        Assert.DoesNotContain(Read.Reader.Read(text), finding => finding.IsPlain);
 
     [Theory]
     [InlineData("Need to replace sparkler six.")]
@@ -77,10 +77,11 @@ public sealed class OwnWordTests
 
         var finding = Assert.Single(reader.Read($"Frobnitz{place} {said}."));
 
-        Assert.Equal((id, check.PerCylinder ? 3 : null, null), (finding.Check, finding.Place?.Cylinder, finding.Doubt));
+        Assert.Equal((id, check.PerCylinder ? 3 : null, true), (finding.Check, finding.Place?.Cylinder, finding.IsPlain));
     }
 
     [Fact]
+    [Trait("Takes", "long")]
     public void Texts_of_the_corpus_are_read_as_ever()
     {
         var words = new HashSet<string>(["sparkler", "dizzy", "thingy", "cooked", "soft"], StringComparer.OrdinalIgnoreCase);
@@ -97,7 +98,7 @@ public sealed class OwnWordTests
         var reader = new FindingReader(Read.Reader.Sheet, [new("sparkler", "gone", null), new("cooked", "lead-condition", "gone")]);
 
         Assert.Equal("plug-condition @3 wet", Line(reader, "Plug three is wet."));
-        Assert.DoesNotContain(reader.Read("Sparkler three is wet. Lead three is cooked."), finding => finding.Doubt is null);
+        Assert.DoesNotContain(reader.Read("Sparkler three is wet. Lead three is cooked."), finding => finding.IsPlain);
     }
 
     [Theory]

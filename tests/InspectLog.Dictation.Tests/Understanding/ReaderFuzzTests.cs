@@ -24,21 +24,27 @@ public sealed class ReaderFuzzTests
     [Fact]
     public void Any_string_of_known_words_is_read_without_fault()
     {
-        Gen.OneOf(Vocabulary).Array[0, 40].Sample(words => Check(string.Join(' ', words)), iter: 3000);
+        Gen.OneOf(Vocabulary).Array[0, 40].Sample(words => Check(string.Join(' ', words)), iter: 1000);
     }
 
     [Fact]
     public void Two_thousand_characters_of_known_words_are_read_without_fault()
     {
         Gen.OneOf(Vocabulary).Array[1000].Sample(
-            words => Check(string.Join(' ', words)[..2000]), iter: 100);
+            words => Check(string.Join(' ', words)[..2000]), iter: 15);
     }
 
-    // The benchmark's "dictation --fuzz 1000000" reads fifty times as many.
+    // The benchmark's "dictation --fuzz 1000000" reads many more.
     [Fact]
-    public void Twenty_thousand_texts_of_all_sorts_are_read_without_fault() =>
+    [Trait("Takes", "long")]
+    public void Texts_of_all_sorts_are_read_without_fault() =>
         new FuzzTexts(Read.Reader.Sheet, Utterance.Load(Corpus.File("look.jsonl")).Select(utterance => utterance.Text))
-            .All.Sample(text => Check(text.Text), iter: 20_000);
+            .All.Sample(text => Check(text.Text), iter: 1500);
+
+    // What is found in it is another matter; it once was a fault.
+    [Fact]
+    public void Heap_of_figures_is_read_without_fault() =>
+        Check(".3 kΩ 6.8 between 12,300 free hundred 0.35 too for 0.35 0.35 .3 ¾ 0.35 k .3 psi eleven 0.35 won won 2");
 
     private static void Check(string text)
     {

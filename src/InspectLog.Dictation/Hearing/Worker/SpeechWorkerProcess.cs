@@ -41,7 +41,22 @@ internal sealed class SpeechWorkerProcess : IAsyncDisposable
             // costs several times the work itself (measured: 260 s of processor time instead of 92 s).
             Environment = { ["OMP_WAIT_POLICY"] = "passive" },
         };
-        return new SpeechWorkerProcess(Process.Start(start)!, patience, time);
+        var process = Process.Start(start)!;
+        GoBehind(process);
+        return new SpeechWorkerProcess(process, patience, time);
+    }
+
+    /// <summary>People wait for pages, and for transcripts a little longer: where there is much to do, pages go first.</summary>
+    private static void GoBehind(Process worker)
+    {
+        try
+        {
+            worker.PriorityClass = ProcessPriorityClass.BelowNormal; // before it has threads, which take it over
+        }
+        catch (Exception e) when (e is Win32Exception or InvalidOperationException or NotSupportedException)
+        {
+            // It does its work as it is, or has ended already, which whoever talks to it will see.
+        }
     }
 
     /// <summary>Waits until it has loaded its model, or failed to.</summary>

@@ -7,6 +7,7 @@ namespace InspectLog.Dictation.Tests.Hearing.Worker;
 
 /// <summary>The real worker with the real model, killed in the middle of a note.</summary>
 [Collection(SpeechFixture.OneAtATime)]
+[Trait("Takes", "long")]
 public sealed class SpeechWorkerKillTests(SpeechFixture fixture, ITestOutputHelper output)
 {
     /// <summary>How often the worker is killed; more by hand: <c>INSPECTLOG_KILLS=50</c>.</summary>

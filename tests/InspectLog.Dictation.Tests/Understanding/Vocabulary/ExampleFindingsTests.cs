@@ -19,7 +19,8 @@ public sealed partial class ExampleFindingsTests
 
     private static readonly CheckSheet Sheet = Read.Reader.Sheet;
 
-    public static TheoryData<string> Checks => [.. Sheet.Checks.Select(check => check.Id)];
+    public static TheoryData<string, string> Checks =>
+        new(BuiltInSheets.All.SelectMany(sheet => sheet.Checks.Select(check => (sheet.Id, check.Id))));
 
     [Theory]
     [InlineData("coil-secondary-resistance", "Coil secondary 71.5 k.")]
@@ -69,17 +70,18 @@ public sealed partial class ExampleFindingsTests
 
     [Theory]
     [MemberData(nameof(Checks))]
-    public void Prompt_is_short_and_of_whole_sentences_and_always_the_same(string open)
+    public void Prompt_is_short_and_of_whole_sentences_and_always_the_same(string id, string open)
     {
+        var sheet = BuiltInSheets.Find(id)!;
         OwnWord[] many = [.. Words, .. Enumerable.Range(0, 40).Select(i => new OwnWord(new string((char)('a' + i % 26), 40), open, null))];
 
         foreach (var words in new OwnWord[][] { [], Words, many })
         {
-            var prompt = ExampleFindings.Prompt(Sheet, open, words);
+            var prompt = ExampleFindings.Prompt(sheet, open, words);
 
             Assert.InRange(prompt.Length, 100, ExampleFindings.LongestPrompt);
             Assert.EndsWith(".", prompt, StringComparison.Ordinal);
-            Assert.Equal(prompt, ExampleFindings.Prompt(Sheet, open, words));
+            Assert.Equal(prompt, ExampleFindings.Prompt(sheet, open, words));
             var sentences = Sentences(prompt);
             Assert.Equal(sentences.Distinct(), sentences);
         }
@@ -87,8 +89,8 @@ public sealed partial class ExampleFindingsTests
 
     [Theory]
     [MemberData(nameof(Checks))]
-    public void No_number_looks_like_a_limit_or_nominal_of_the_open_check(string open) =>
-        AssertNoneLooksLikeALimit(Sheet, open);
+    public void No_number_looks_like_a_limit_or_nominal_of_the_open_check(string id, string open) =>
+        AssertNoneLooksLikeALimit(BuiltInSheets.Find(id)!, open);
 
     [Theory]
     [InlineData(7, 8)]
@@ -103,13 +105,14 @@ public sealed partial class ExampleFindingsTests
 
     [Theory]
     [MemberData(nameof(Checks))]
-    public void Number_that_is_copied_from_it_is_never_a_finding_without_doubt(string open)
+    public void Number_that_is_copied_from_it_is_never_a_finding_without_doubt(string id, string open)
     {
-        var reader = new FindingReader(Sheet, Words);
+        var sheet = BuiltInSheets.Find(id)!;
+        var reader = new FindingReader(sheet, Words);
 
-        foreach (var sentence in Sentences(ExampleFindings.Prompt(Sheet, open, Words)).Where(sentence => sentence.Any(char.IsDigit)))
+        foreach (var sentence in Sentences(ExampleFindings.Prompt(sheet, open, Words)).Where(sentence => sentence.Any(char.IsDigit)))
         {
-            Assert.All(reader.Read(sentence), finding => Assert.True(finding.Doubt is not null || NeedsAPlace(finding), sentence));
+            Assert.All(reader.Read(sentence), finding => Assert.True(!finding.IsPlain || NeedsAPlace(finding, sheet), sentence));
         }
     }
 
@@ -118,7 +121,7 @@ public sealed partial class ExampleFindingsTests
         Assert.Equal(ExampleFindings.Prompt(Sheet, null, Words), ExampleFindings.Prompt(Sheet, "brakes", Words));
 
     // A finding of one cylinder that names none cannot be confirmed before a person has chosen it.
-    private static bool NeedsAPlace(Finding finding) => finding.Place is null && Sheet.Find(finding.Check)!.PerCylinder;
+    private static bool NeedsAPlace(Finding finding, CheckSheet sheet) => finding.Place is null && sheet.Find(finding.Check)!.PerCylinder;
 
     private static void AssertNoneLooksLikeALimit(CheckSheet sheet, string open)
     {

@@ -1,0 +1,40 @@
+namespace InspectLog.Dictation.Understanding.Scoring;
+
+/// <summary>The sorts of feature. A weights file holds keys made of their numbers: a new one is added at the end, and the weights
+/// are learned anew.</summary>
+internal enum Feature
+{
+    Action, ActionBeside, ActionBesideMeaning, ActionBesideMeanings, ActionByPhrase, ActionFitsValue, ActionMain, ActionMeasured,
+    ActionPhrase, ActionPhraseRight, ActionRight, ActionRole, ActionTense, ActionTenseLeft, ActionTenseRole, ActionValue,
+    ActionValues, AllBut, AllOrNone, AllOrNoneAction, AllOrNoneCheck, AllOrNoneForm, AllOrNoneLast, AllOrNoneLinked,
+    AllOrNoneMeaning, AllOrNoneMeasured, AllOrNoneNegated, AllOrNonePart, AllOrNoneShape, AllOrNoneWhere, Answer, AnswerMeaning,
+    AnswerRight, AnswerRole, AnswerSource, AnswerWord, AnswerWords, Bracket, BracketAfter, BracketBefore, BracketBetween,
+    BracketBoundary, BracketFirstRole, BracketRatio, BracketSecondRole, Chain, ChainBoundary, ChainClaims, ChainKind, ChainNamed,
+    ChainNone, ChainPart, ChainPolarity, ChainPolarityLink, ChainRepeat, ChainTopic, CheckShape, ConditionAnchored,
+    ConditionChecks, ConditionEnding, ConditionEveryday, ConditionGeneral, ConditionHeard, ConditionIsName, ConditionLength,
+    ConditionMeanings, ConditionPraise, ConditionSameCheck, Copy, CopyBoundary, CopyKind, CopyMeaning, CopyRight, CopyWords,
+    Doubt, DoubtAlike, DoubtBeside, DoubtBesideSentence, DoubtChoice, DoubtLength, DoubtNames, DoubtPlaces, DoubtCorrection, DoubtCount, DoubtDistance, DoubtDropped, DoubtEvent, DoubtFits, DoubtForm, DoubtHeard,
+    DoubtNaming, DoubtNumber, DoubtPlace, DoubtSentenceTalk, DoubtShare, DoubtSource, DoubtTalk, DoubtUnknown, DoubtUnknownAll,
+    DoubtWhole, Drop, DropBefore, DropBoth, DropClausePair, DropClauseWord, DropCorrected, DropCorrectedBy, DropCorrecting,
+    DropLeft, DropLeftWord, DropNameLeft, DropNameRight, DropNameUnknown, DropNames, DropNext, DropRight, DropRightWord, DropRole,
+    DropSentenceEnd, DropSentenceStart, DropSentenceTalk, DropSentenceTalkAbove, DropSentenceWord, DropTalk, DropTalkAbove,
+    DropUnknown, DropUnknownBeside, Empty, EmptyEvents, EmptyLength, EmptyOpen, EmptyRole, EmptySubject, EmptyTalk, EmptyTalkStep,
+    EmptyUnknown, Fits, FoundAll, FoundChecks, FoundCount, FoundKind, FoundNaming, FoundTalk, GroupAnswer, GroupBefore,
+    GroupBetween, GroupBetweenWords, GroupBoundary, GroupCheck, GroupCorrected, GroupCut, GroupCutBoundary, GroupCutFar,
+    GroupCutSize, GroupDistance, GroupEvents, GroupExcepted, GroupFar, GroupKind, GroupPart, GroupPartBoundary, GroupSame,
+    GroupTaken, GroupUsed, GroupUsedKind, LimitDistance, NameBetween, NameBoundary, NameBoundaryBetween, NameDistance, NameHeard,
+    NameMeanings, NamedTimes, NamesAnywhere, NamesInClause, NearestLeft, NearestRight, NextInRow, NextUnit, OneNamed, OnePlaces,
+    OneSpread, OneTalk, OneUnknown, OpenCheck, Pair, PairActions, PairConditions, PairMeanings, PairPart, PairReadings,
+    PairValues, PerPlace, Polarity, PolarityClause, PolarityLeft, PolarityMeaning, PolarityNone, PolarityRight, PolarityRole,
+    Remembered, RememberedAll, RememberedCount, RememberedForm, RememberedFormKind, RememberedKind, RememberedNear,
+    RememberedOfCheck, RememberedRefers, RememberedSame, Repeat, RepeatNear, RepeatSide, RepeatSubject, RunBefore, RunBoth,
+    RunConditionAfter, RunCorrected, RunCorrecting, RunFits, RunFitsLimits, RunFitsNamed, RunFitsOpen, RunForm, RunLeft,
+    RunLeftForm, RunLeftTwo, RunLength, RunList, RunName, RunNameAfter, RunOtherNamed, RunPattern, RunPlaceNamed, RunRight,
+    RunRightForm, RunRoles, RunSize, RunTokens, Sequence, Sign, SignRole, SlotLeft, SlotRight, Slots, Source, SourceDistance,
+    SourceFits, SourceForm, SubjectsAnywhere, TalkCount, TalkFirst, TalkLast, TalkPair, TalkRole, TalkThree, TalkUnit, TalkWord,
+    Union, UnitBefore, UnusedEvent, UnusedName, UnusedNumber, UnusedPlace, UnusedQuantifier, ValueFits, ValueFitsInClause,
+    ValueFitsNamed, ValueForm, ValueUnit, WholeLeast, WholeLog, WholeLogOf, Complete, CompleteAsides, CompletePlain, CompleteTalk,
+    DropLater, DropLaterWords, DropSentenceAt, DropNextSentence, ChainSaid, ChainOpposed, PlaceSaid, PlaceOpposed, PlaceOther, PlaceRead,
+    GroupWord, Troubled, SameClaim, Earlier, Parallel, DoubtKept, DoubtPlaced, DoubtRival, DoubtSentenceShare, DoubtAnywhere,
+    DoubtSentenceLeast, DoubtShareStep, DoubtHow, OneClash, UnusedPlaceHere, DoubtWhat,
+}

@@ -1,0 +1,3 @@
+using InspectLog.Training;
+
+return TrainingCommand.Run(args, Console.Out);
