@@ -9,81 +9,19 @@ namespace InspectLog.Journal;
 
 /// <summary>The data folder opened: every vehicle's journal, the workshop's own, the media store and the index.
 /// Safe for use by many threads; appends to one journal are made one after the other.</summary>
-public sealed class Garage : IDisposable
+public sealed partial class Garage : IDisposable
 {
-    private const int MostHits = 100;
-
     private readonly DataFolder _folder;
     private readonly TimeProvider _time;
     private readonly IDurable _durable;
-    private readonly FileStream _lock;
-    private readonly WriteLatch _latch = new();
+    private readonly IEntryRules _rules;
+    private readonly FileStream? _lock;
+    private readonly WriteLatch _latch;
     private readonly Lock _adding = new();
     private readonly ConcurrentDictionary<string, OpenJournal<VehicleState>> _vehicles = new(StringComparer.Ordinal);
     private readonly OpenJournal<WorkshopState> _workshop;
     private readonly GarageIndex _index;
     private readonly IReadOnlyList<GarageProblem> _foundAtOpening;
-
-    private Garage(
-        DataFolder folder, TimeProvider time, IDurable durable, FileStream @lock, IProgress<GarageOpening>? progress)
-    {
-        _folder = folder;
-        _time = time;
-        _durable = durable;
-        _lock = @lock;
-        Media = new MediaStore(folder.Media, durable, _latch);
-        Media.RemoveUnfinished();
-        var recovery = new Recovery(folder, time);
-        recovery.SetUnfinishedVehiclesAside();
-        _workshop = new(FileAt(folder.Workshop), WorkshopState.Empty, (state, entry) => state.Apply(entry), time);
-        recovery.Recover(_workshop, "workshop", "the workshop", vehicleId: null);
-        var ids = VehicleFolders();
-        foreach (var (id, journal) in ids.Zip(JournalReading.Read(ids, OpenVehicle, progress)))
-        {
-            recovery.Recover(journal, id, journal.Now.State.Name, vehicleId: id);
-            if (recovery.HoldsAnything(journal, id))
-            {
-                _vehicles[id] = journal;
-            }
-        }
-
-        _index = new GarageIndex(folder.Index, JournalsForIndex, progress);
-        _foundAtOpening = [.. recovery.Found, .. _index.Lost.ExceptBy(recovery.Found.Select(At), At)];
-    }
-
-    /// <summary>Opens a data folder, creating it when missing, and takes its lock for the life of the object.
-    /// Torn last lines are set aside and noted; an index that does not match the journals is made again.</summary>
-    /// <param name="folder">The data folder.</param>
-    /// <param name="time">Clock and local offset of the entries.</param>
-    /// <param name="progress">Is told how far it is; may be called by several threads at once.</param>
-    /// <exception cref="DataFolderInUseException">Another process has it open.</exception>
-    /// <exception cref="IOException">The folder cannot be read or written.</exception>
-    public static Garage Open(string folder, TimeProvider time, IProgress<GarageOpening>? progress = null) =>
-        Open(folder, time, new Durable(), progress);
-
-    internal static Garage Open(
-        string folder, TimeProvider time, IDurable durable, IProgress<GarageOpening>? progress = null)
-    {
-        var places = new DataFolder(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
-        FileStream? @lock = null;
-        try
-        {
-            places.CreateRoot(durable);
-            @lock = places.TakeLock();
-            places.CreateParts(durable);
-            return new Garage(places, time, durable, @lock, progress);
-        }
-        catch (UnauthorizedAccessException cause)
-        {
-            @lock?.Dispose();
-            throw new IOException($"The folder {places.Root} cannot be used: {cause.Message}", cause);
-        }
-        catch
-        {
-            @lock?.Dispose();
-            throw;
-        }
-    }
 
     /// <summary>The data folder.</summary>
     public string Folder => _folder.Root;
@@ -91,14 +29,17 @@ public sealed class Garage : IDisposable
     /// <summary>Recordings and photos.</summary>
     public MediaStore Media { get; }
 
+    /// <summary>The check sheets that inspections pin.</summary>
+    public SheetStore Sheets { get; }
+
     /// <summary>What is wrong with the garage, for a banner on every page; empty when all is well.</summary>
     public IReadOnlyList<GarageProblem> Problems =>
-        [.. new[] { _latch.Problem, _index.Problem }.OfType<GarageProblem>(), .. _foundAtOpening];
+        [.. new[] { _latch.Problem, _index.Problem }.OfType<GarageProblem>(), .. _foundAtOpening, .. LossesInWords()];
 
     /// <summary>Adds a vehicle and returns its id, made from its name.</summary>
     /// <exception cref="ArgumentException">The name is empty.</exception>
     /// <exception cref="JournalReadOnlyException">Nothing can be written at present.</exception>
-    public string AddVehicle(string actor, VehicleAdded vehicle, params IReadOnlyList<EntryBody> further)
+    public string AddVehicle(Author author, VehicleAdded vehicle, params IReadOnlyList<EntryBody> further)
     {
         if (string.IsNullOrWhiteSpace(vehicle.Name))
         {
@@ -108,51 +49,83 @@ public sealed class Garage : IDisposable
         lock (_adding)
         {
             var id = VehicleIds.New(vehicle.Name, id => Directory.Exists(_folder.Vehicle(id)));
-            _latch.Guard(() => MakeVehicle(id, actor, [vehicle, .. further]));
+            _latch.Guard(() => MakeVehicle(id, author, [vehicle, .. further]));
             var journal = OpenVehicle(id);
             _vehicles[id] = journal;
             _index.Add(journal.Now.State, journal.Now.Entries);
+            NoteVehicles();
             return id;
         }
     }
 
     /// <summary>Appends entries to a vehicle's journal. They are on disk when this returns.</summary>
     /// <param name="vehicleId">The vehicle.</param>
-    /// <param name="actor">Who makes them.</param>
+    /// <param name="author">Who makes them, and with what.</param>
     /// <param name="decide">Called with the vehicle's state while no other append can happen; gives the bodies to
     /// append, in order; none appends nothing. The first gets sequence <see cref="VehicleState.NextSequence"/>.</param>
     /// <returns>The vehicle's state after the append.</returns>
     /// <exception cref="UnknownVehicleException">There is no such vehicle.</exception>
     /// <exception cref="JournalReadOnlyException">Nothing can be written at present: the disk is full, an earlier
     /// write failed, or the journal is damaged. Nothing was acknowledged.</exception>
-    public VehicleState Append(
-        string vehicleId, string actor, Func<VehicleState, IReadOnlyList<EntryBody>> decide) =>
-        Journal(vehicleId).Append(actor, decide, (now, entries) => _index.Add(now.State, entries));
+    /// <exception cref="EntryRefusedException">The rules do not allow one of the entries; none was written.</exception>
+    public VehicleState Append(string vehicleId, Author author, Func<VehicleState, IReadOnlyList<EntryBody>> decide)
+    {
+        var closed = false;
+        var after = Journal(vehicleId).Append(
+            author,
+            state => WithWorkshopNoted(Admitted(state, decide(state))),
+            (now, entries) =>
+            {
+                _index.Add(now.State, entries);
+                closed = entries.Any(entry => entry.Body is InspectionClosed);
+            });
+        if (closed)
+        {
+            NoteVehicles();
+        }
+
+        return after;
+    }
 
     /// <summary>Appends entries to the workshop's journal.</summary>
     /// <exception cref="JournalReadOnlyException">Nothing can be written at present.</exception>
-    public WorkshopState AppendToWorkshop(string actor, params IReadOnlyList<EntryBody> bodies) =>
-        _workshop.Append(actor, _ => bodies, (_, _) => { });
+    public WorkshopState AppendToWorkshop(Author author, params IReadOnlyList<EntryBody> bodies) =>
+        _workshop.Append(author, _ => bodies, (_, _) => { });
 
-    /// <summary>The workshop: its instruments and its own words.</summary>
-    public WorkshopState Workshop => _workshop.Now.State;
+    /// <summary>The workshop: its instruments and its own words. Of a damaged journal no device is let in: that it was
+    /// turned away since may stand in what cannot be read.</summary>
+    public WorkshopState Workshop => _workshop.Damage is null ? _workshop.Now.State : _workshop.Now.State with { Accesses = [] };
 
     /// <summary>The state of a vehicle, or null when there is none with this id.</summary>
     public VehicleState? FindVehicle(string vehicleId) => _vehicles.GetValueOrDefault(vehicleId)?.Now.State;
 
-    /// <summary>All entries of a vehicle's journal, oldest first.</summary>
+    /// <summary>All sound entries of a vehicle's journal, by rising sequence. Of a damaged one some numbers are missing.
+    /// </summary>
     /// <exception cref="UnknownVehicleException">There is no such vehicle.</exception>
     public IReadOnlyList<JournalEntry> Entries(string vehicleId) => Journal(vehicleId).Now.Entries;
 
-    /// <summary>All vehicles, those last worked on first.</summary>
-    public IReadOnlyList<VehicleSummary> Vehicles() => _index.Vehicles();
+    /// <summary>What is wrong with a vehicle's journal, for its own page; none when all is well.</summary>
+    public IReadOnlyList<BrokenLine> DamagedLines(string vehicleId) =>
+        _vehicles.GetValueOrDefault(vehicleId)?.Damage?.Lines ?? [];
 
-    /// <summary>Finds entries by words said, written or recorded; each word must occur. At most 100, newest first.
-    /// Case and accents do not matter, and the beginning of a word is enough.</summary>
-    public IReadOnlyList<SearchHit> Search(string words) => _index.Search(words, MostHits);
+    /// <summary>All vehicles, those last worked on first; at the end those of which nothing could be read.</summary>
+    public IReadOnlyList<VehicleSummary> Vehicles() =>
+    [
+        .. _index.Vehicles(),
+        .. _vehicles.Values.Select(journal => journal.Now).Where(now => now.Entries.IsEmpty)
+            .OrderBy(now => now.State.Id, StringComparer.Ordinal)
+            .Select(now => new VehicleSummary(now.State.Id, now.State.Name, "", PictureSha256: null, LastChanged: null)),
+    ];
 
-    /// <summary>Recordings that have no transcript yet, oldest first.</summary>
-    public IReadOnlyList<WaitingRecording> WaitingRecordings() => _index.Waiting();
+    /// <summary>Finds entries by words said, written or recorded, and by who made them; each word must occur. What
+    /// counts comes before what was withdrawn or put right since, words that stand together before words that are
+    /// scattered, and then the newest first. Case and accents do not matter, the beginning of a word is enough, and a
+    /// number is found with a comma or a point.</summary>
+    public IReadOnlyList<SearchHit> Search(string words) => Ranking.Of(_index.Search(words), words, FindVehicle);
+
+    /// <summary>Recordings that have no transcript yet and whose journal can take one, oldest first.</summary>
+    public IReadOnlyList<WaitingRecording> WaitingRecordings() =>
+        [.. _index.Waiting().Where(one => _vehicles.GetValueOrDefault(one.VehicleId) is { Damage: null } && !IsLookedAtOnly)];
 
     /// <summary>Deletes the index and makes it again from the journals.</summary>
     public void RebuildIndex() => _index.Rebuild();
@@ -160,6 +133,7 @@ public sealed class Garage : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
+        NoteVehicles();
         lock (_adding)
         {
             _latch.Close();
@@ -172,40 +146,45 @@ public sealed class Garage : IDisposable
         }
 
         _index.Dispose();
-        _lock.Dispose();
+        _lock?.Dispose();
     }
 
-    private static string? At(GarageProblem problem) => problem.VehicleId;
+    private IReadOnlyList<EntryBody> Admitted(VehicleState vehicle, IReadOnlyList<EntryBody> bodies) =>
+        bodies.Select(body => _rules.Refusal(vehicle, body)).FirstOrDefault(reason => reason is not null) is { } refusal
+            ? throw new EntryRefusedException(refusal)
+            : bodies;
 
     private OpenJournal<VehicleState> Journal(string vehicleId) =>
         _vehicles.GetValueOrDefault(vehicleId) ?? throw new UnknownVehicleException(vehicleId);
 
     private OpenJournal<VehicleState> OpenVehicle(string id) => new(
-        FileAt(_folder.Journal(id)), VehicleState.Before(id), (state, entry) => state.Apply(entry), _time);
+        FileAt(_folder.Journal(id)), VehicleState.Before(id), (state, entry) => state.Apply(entry), _time, mustHoldEntries: true);
 
     private JournalFile FileAt(string path) => new(path, _durable, _latch);
 
-    private IReadOnlyList<string> VehicleFolders() =>
-    [
-        .. Directory.EnumerateDirectories(_folder.Vehicles)
-            .Select(folder => Path.GetFileName(folder))
-            .Where(VehicleIds.IsId)
-            .Order(StringComparer.Ordinal),
-    ];
-
     private IEnumerable<IndexedJournal> JournalsForIndex() => _vehicles.Values
         .Select(journal => journal.Now)
+        .Where(now => !now.Entries.IsEmpty)
         .Select(now => new IndexedJournal(now.State, now.Entries));
 
     /// <summary>Makes a vehicle's folder whole under another name, so that it appears with its first entries on disk
     /// or not at all.</summary>
-    private void MakeVehicle(string id, string actor, IReadOnlyList<EntryBody> bodies)
+    private void MakeVehicle(string id, Author author, IReadOnlyList<EntryBody> bodies)
     {
         var folder = _folder.VehicleInTheMaking(id);
         Directory.CreateDirectory(folder);
-        var record = NewEntries.Of(actor, bodies, [], _time.GetLocalNow());
+        var record = NewEntries.Of(author, bodies, [], _time.GetLocalNow());
         FileAt(Path.Combine(folder, DataFolder.JournalName)).Append(record.Bytes);
         Directory.Move(folder, _folder.Vehicle(id));
-        _durable.SyncFolder(_folder.Vehicles);
+        try
+        {
+            _durable.SyncFolder(_folder.Vehicles);
+        }
+        catch (IOException)
+        {
+            // It is refused, so it must not be there at the next start, which sets aside what was being added.
+            Directory.Move(_folder.Vehicle(id), folder);
+            throw;
+        }
     }
 }

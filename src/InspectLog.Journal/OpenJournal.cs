@@ -17,32 +17,34 @@ internal sealed class OpenJournal<TState>
     private readonly int _soundBytes;
     private volatile Snapshot _now;
 
-    /// <summary>Reads a journal.</summary>
+    /// <summary>Reads a journal. Whatever is wrong with its file is told by <see cref="Damage"/>.</summary>
     /// <param name="file">Its file; may not exist yet.</param>
     /// <param name="before">The state before the first entry.</param>
     /// <param name="apply">The state after one more entry.</param>
     /// <param name="time">The clock.</param>
-    public OpenJournal(JournalFile file, TState before, Func<TState, JournalEntry, TState> apply, TimeProvider time)
+    /// <param name="mustHoldEntries">Whether a journal without an entry is damage.</param>
+    public OpenJournal(
+        JournalFile file, TState before, Func<TState, JournalEntry, TState> apply, TimeProvider time, bool mustHoldEntries = false)
     {
         _file = file;
         _apply = apply;
         _time = time;
-        var scan = JournalScan.Of(file.Read());
-        Broken = scan.Broken;
-        _soundBytes = scan.SoundBytes;
-        _now = new(scan.Entries.Aggregate(before, apply), scan.Entries);
+        var journal = JournalContent.Of(file, before, apply, mustHoldEntries);
+        Damage = journal.Damage;
+        _soundBytes = journal.SoundBytes;
+        _now = new(journal.State, journal.Entries);
     }
 
     /// <summary>What the journal says now.</summary>
     public Snapshot Now => _now;
 
-    /// <summary>The first line that could not be read; what follows it is not in <see cref="Now"/>.</summary>
-    public BrokenLine? Broken { get; private set; }
+    /// <summary>What is wrong with the journal; null when it is sound.</summary>
+    public JournalDamage? Damage { get; private set; }
 
     /// <summary>Appends the entries a function decides on, and calls another when they are on disk.</summary>
     /// <exception cref="JournalReadOnlyException">Nothing can be written.</exception>
     public TState Append(
-        string actor, Func<TState, IReadOnlyList<EntryBody>> decide, Action<Snapshot, IReadOnlyList<JournalEntry>> kept)
+        Author author, Func<TState, IReadOnlyList<EntryBody>> decide, Action<Snapshot, IReadOnlyList<JournalEntry>> kept)
     {
         lock (_appending)
         {
@@ -50,10 +52,45 @@ internal sealed class OpenJournal<TState>
             var bodies = decide(_now.State);
             if (bodies.Count > 0)
             {
-                var record = NewEntries.Of(actor, bodies, _now.Entries, _time.GetLocalNow());
+                var record = NewEntries.Of(author, bodies, _now.Entries, _time.GetLocalNow());
                 _file.Append(record.Bytes);
                 _now = new(record.Entries.Aggregate(_now.State, _apply), _now.Entries.AddRange(record.Entries));
                 kept(_now, record.Entries);
+            }
+
+            return _now.State;
+        }
+    }
+
+    /// <summary>Adds the entries that a newer state of this journal has more.</summary>
+    /// <param name="newer">All its entries.</param>
+    /// <param name="linesAfter">Its lines after so many, in bytes.</param>
+    /// <param name="before">Called before they are written, where there are any.</param>
+    /// <param name="kept">Called when they are on disk.</param>
+    /// <exception cref="FormatException">It is not the same journal as far as both go.</exception>
+    /// <exception cref="JournalReadOnlyException">Nothing can be written.</exception>
+    public TState Continue(
+        ImmutableList<JournalEntry> newer,
+        Func<int, ReadOnlyMemory<byte>> linesAfter,
+        Action before,
+        Action<Snapshot, IReadOnlyList<JournalEntry>> kept)
+    {
+        lock (_appending)
+        {
+            ThrowIfDamaged();
+            var known = _now.Entries;
+            if (!known.Zip(newer).All(pair => pair.First.Hash == pair.Second.Hash))
+            {
+                throw new FormatException("it is another journal than the one here");
+            }
+
+            if (newer.Count > known.Count)
+            {
+                var further = newer.GetRange(known.Count, newer.Count - known.Count);
+                before();
+                _file.Continue(linesAfter(known.Count).Span);
+                _now = new(further.Aggregate(_now.State, _apply), known.AddRange(further));
+                kept(_now, further);
             }
 
             return _now.State;
@@ -66,7 +103,7 @@ internal sealed class OpenJournal<TState>
     public void SetTailAside(string into)
     {
         var bytes = _file.SetAside(_soundBytes, into);
-        Broken = null;
+        Damage = null;
         Append(JournalEntry.Program, _ => [new TailSetAside(Path.GetFileName(into), bytes)], (_, _) => { });
     }
 
@@ -81,10 +118,9 @@ internal sealed class OpenJournal<TState>
 
     private void ThrowIfDamaged()
     {
-        if (Broken is { } broken)
+        if (Damage is { } damage)
         {
-            throw new JournalReadOnlyException(
-                $"This journal can only be read, because line {broken.Line} of {_file.Path} is damaged: {broken.Reason}.");
+            throw new JournalReadOnlyException(damage.Refusal);
         }
     }
 

@@ -1,12 +1,24 @@
+using InspectLog.Journal.Noted;
+
 namespace InspectLog.Journal;
 
 /// <summary>Something wrong with the garage.</summary>
-/// <param name="ReadOnly">Whether nothing can be written because of it.</param>
+/// <param name="ReadOnly">Whether nothing can be written because of it, to the garage as a whole or to the one journal it
+/// concerns.</param>
 /// <param name="Message">What it is and what to do.</param>
 public sealed record GarageProblem(bool ReadOnly, string Message)
 {
     /// <summary>The vehicle it concerns; null when it concerns the garage as a whole or the workshop's journal.</summary>
     public string? VehicleId { get; init; }
+
+    /// <summary>Whether it concerns the workshop's own journal.</summary>
+    public bool IsOfWorkshop { get; init; }
+
+    /// <summary>What a journal lacks of what was noted of it, where that is the problem; null otherwise.</summary>
+    public JournalLoss? Loss { get; init; }
+
+    /// <summary>Whether nothing at all can be written because of it.</summary>
+    public bool ClosesGarage => ReadOnly && VehicleId is null && !IsOfWorkshop;
 }
 
 /// <summary>Nothing can be written at present.</summary>

@@ -6,6 +6,7 @@ using InspectLog.Journal.Tests.Support;
 
 namespace InspectLog.Journal.Tests;
 
+/// <summary>A garage at work: what is appended is there, in order, and nothing else is.</summary>
 public sealed class GarageTests : IDisposable
 {
     private static readonly JsonSerializerOptions WithInfinity = new()
@@ -36,7 +37,7 @@ public sealed class GarageTests : IDisposable
         Assert.Empty(again.Problems);
         Assert.Equal(before, Describe(again, id));
         Assert.Equal([Some.Meter], again.Workshop.Instruments);
-        Assert.Equal(1 + Some.OneOfEachKind.Count, again.Entries(id).Count);
+        Assert.Equal(1 + Some.OneOfEachKind.Count + 1, again.Entries(id).Count); // a closing is among them, which notes the workshop's journal
         Assert.All(again.Entries(id), entry => Assert.NotNull(entry.Body));
     }
 
@@ -67,48 +68,13 @@ public sealed class GarageTests : IDisposable
     }
 
     [Theory]
-    [InlineData("Marigold", "marigold")]
-    [InlineData("  Étoile Nº 5 ", "etoile-no-5")]
-    [InlineData("Straßenkreuzer", "strassenkreuzer")]
-    [InlineData("../../etc/passwd", "etc-passwd")]
-    [InlineData("Ласточка", "vehicle")]
-    [InlineData("CON", "con-2")]
-    [InlineData("🚗", "vehicle")]
-    public void Vehicle_id_is_made_from_its_name(string name, string expected)
-    {
-        using var garage = Garage.Open(_folder.Path, Some.Clock());
-
-        Assert.Equal(expected, garage.AddVehicle(Some.Technician, Some.Vehicle(name)));
-        Assert.Equal(name, garage.FindVehicle(expected)!.Name);
-    }
-
-    [Fact]
-    public void Second_vehicle_of_a_name_gets_an_id_of_its_own()
-    {
-        using var garage = Garage.Open(_folder.Path, Some.Clock());
-
-        Assert.Equal("otter", garage.AddVehicle(Some.Technician, Some.Vehicle("Otter")));
-        Assert.Equal("otter-2", garage.AddVehicle(Some.Technician, Some.Vehicle("Otter")));
-        Assert.Equal("otter-3", garage.AddVehicle(Some.Technician, Some.Vehicle("otter!")));
-    }
-
-    [Fact]
-    public void Vehicle_without_a_name_is_refused()
-    {
-        using var garage = Garage.Open(_folder.Path, Some.Clock());
-
-        Assert.Throws<ArgumentException>(() => garage.AddVehicle(Some.Technician, Some.Vehicle(" ")));
-        Assert.Empty(garage.Vehicles());
-    }
-
-    [Theory]
     [InlineData("marigold")]
-    [InlineData("../vehicles/otter")]
+    [InlineData("../vehicles/teasel")]
     [InlineData("")]
     public void Unknown_vehicle_is_not_found(string id)
     {
         using var garage = Garage.Open(_folder.Path, Some.Clock());
-        garage.AddVehicle(Some.Technician, Some.Vehicle("Otter"));
+        garage.AddVehicle(Some.Technician, Some.Vehicle("Teasel"));
 
         Assert.Null(garage.FindVehicle(id));
         Assert.Throws<UnknownVehicleException>(() => garage.Note(id, "lost"));
@@ -145,7 +111,7 @@ public sealed class GarageTests : IDisposable
     public async Task Appends_of_many_threads_come_one_after_the_other()
     {
         using var garage = Garage.Open(_folder.Path, Some.Clock());
-        string[] ids = [garage.AddVehicle("a", Some.Vehicle("Otter")), garage.AddVehicle("a", Some.Vehicle("Heron"))];
+        string[] ids = [garage.AddVehicle("a", Some.Vehicle("Teasel")), garage.AddVehicle("a", Some.Vehicle("Heron"))];
         var decidedAt = new ConcurrentBag<(string, long)>();
 
         await Task.WhenAll(Enumerable.Range(0, 8).Select(worker => Task.Run(
@@ -165,7 +131,7 @@ public sealed class GarageTests : IDisposable
 
         Assert.Equal(160, decidedAt.Distinct().Count());
         Assert.All(ids, id => Assert.Equal(Enumerable.Range(1, 81), garage.Entries(id).Select(e => (int)e.Sequence)));
-        Assert.Equal(100, garage.Search("note").Count);
+        Assert.Equal(160, garage.Search("note").Count);
     }
 
     [Fact]
@@ -176,31 +142,12 @@ public sealed class GarageTests : IDisposable
         garage.Dispose();
 
         Assert.Throws<ObjectDisposedException>(() => garage.Note(id, "too late"));
-        Assert.Throws<ObjectDisposedException>(() => garage.AddVehicle(Some.Technician, Some.Vehicle("Otter")));
+        Assert.Throws<ObjectDisposedException>(() => garage.AddVehicle(Some.Technician, Some.Vehicle("Teasel")));
         Assert.Throws<ObjectDisposedException>(() => garage.Media.Keep("late"u8, "audio/wav"));
         Assert.Throws<ObjectDisposedException>(garage.Vehicles);
         Assert.Throws<ObjectDisposedException>(garage.RebuildIndex);
         using var again = Garage.Open(_folder.Path, Some.Clock());
         Assert.Single(again.Vehicles());
-    }
-
-    [Fact]
-    public void Folder_that_is_a_file_is_refused()
-    {
-        File.WriteAllText(_folder.At("file"), "");
-
-        Assert.ThrowsAny<IOException>(() => Garage.Open(_folder.At("file"), Some.Clock()));
-    }
-
-    [Fact]
-    public void Same_folder_cannot_be_opened_twice()
-    {
-        using var garage = Garage.Open(_folder.Path, Some.Clock());
-
-        var refusal = Assert.Throws<DataFolderInUseException>(() => Garage.Open(_folder.Path, Some.Clock()));
-
-        Assert.Contains(_folder.Path, refusal.Message, StringComparison.Ordinal);
-        Assert.Contains("another", refusal.Message, StringComparison.Ordinal);
     }
 
     private static string Describe(Garage garage, string id) => JsonSerializer.Serialize(new
@@ -211,66 +158,6 @@ public sealed class GarageTests : IDisposable
         Waiting = garage.WaitingRecordings(),
         Hits = garage.Search("m"),
     }, WithInfinity);
-
-    [Fact]
-    public void Opening_tells_of_each_journal_read_and_of_lists_only_when_they_are_made_again()
-    {
-        using (var garage = Garage.Open(_folder.Path, Some.Clock()))
-        {
-            foreach (var name in new[] { "Marigold", "Otter", "Heron" })
-            {
-                garage.AddVehicle(Some.Technician, Some.Vehicle(name));
-            }
-        }
-
-        var usual = new Told();
-        Garage.Open(_folder.Path, Some.Clock(), usual).Dispose();
-        File.Delete(_folder.At("index.db"));
-        var without = new Told();
-        Garage.Open(_folder.Path, Some.Clock(), without).Dispose();
-
-        GarageOpening[] read = [.. Enumerable.Range(1, 3).Select(n => new GarageOpening(OpeningStep.Reading, n, 3))];
-        Assert.Equal(read.ToHashSet(), usual.ToHashSet());
-        Assert.Equal(
-            [.. read.ToHashSet(), .. Enumerable.Range(1, 3).Select(n => new GarageOpening(OpeningStep.MakingLists, n, 3))],
-            without.ToHashSet());
-    }
-
-    [Fact]
-    public void File_in_place_of_the_data_folder_is_told()
-    {
-        File.WriteAllText(_folder.At("journals"), "");
-
-        var refusal = Assert.Throws<IOException>(() => Garage.Open(_folder.At("journals"), Some.Clock()));
-
-        Assert.Equal($"{_folder.At("journals")} is a file, not a folder. Choose a folder for the journals.", refusal.Message);
-    }
-
-    [Fact]
-    public void Journal_that_cannot_be_read_is_told_as_what_it_is()
-    {
-        string id;
-        using (var garage = Garage.Open(_folder.Path, Some.Clock()))
-        {
-            garage.AddVehicle(Some.Technician, Some.Vehicle("Otter"));
-            id = garage.AddVehicle(Some.Technician, Some.Vehicle());
-        }
-
-        var journal = _folder.At(Path.Combine("vehicles", id, "journal.jsonl"));
-        using (new FileStream(journal, FileMode.Open, FileAccess.ReadWrite, FileShare.None))
-        {
-            Assert.Contains(journal, Assert.Throws<IOException>(() => Garage.Open(_folder.Path, Some.Clock())).Message);
-        }
-
-        using var again = Garage.Open(_folder.Path, Some.Clock());
-        Assert.Equal(2, again.Vehicles().Count);
-    }
-
-    /// <summary>All that was told of an opening; reports may come from several threads.</summary>
-    private sealed class Told : ConcurrentBag<GarageOpening>, IProgress<GarageOpening>
-    {
-        public void Report(GarageOpening value) => Add(value);
-    }
 
     private sealed class BackwardsClock : TimeProvider
     {

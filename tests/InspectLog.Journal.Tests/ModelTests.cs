@@ -58,7 +58,6 @@ public sealed class ModelTests
     {
         private readonly TempFolder _folder = new();
         private readonly Dictionary<string, List<string>> _kept = []; // hashes of acknowledged entries, by vehicle
-        private readonly HashSet<string> _tried = []; // notes that were refused; may or may not be on disk
         private readonly List<MediaFile> _media = [];
         private FaultyDisk _disk = new();
         private Garage _garage;
@@ -82,7 +81,7 @@ public sealed class ModelTests
                     Write(Vehicles[append.Vehicle % Vehicles.Length], append.Notes);
                     break;
                 case Add:
-                    Try(() => Note(_garage.AddVehicle("Tess", Some.Vehicle("Otter"))));
+                    Try(() => Note(_garage.AddVehicle("Tess", Some.Vehicle("Teasel"))));
                     break;
                 case Keep keep:
                     Try(() => _media.Add(_garage.Media.Keep(keep.Bytes, "audio/wav")));
@@ -106,11 +105,9 @@ public sealed class ModelTests
         private void Write(string vehicle, int count)
         {
             string[] texts = [.. Enumerable.Range(0, count).Select(_ => $"note {_notes++}")];
-            _tried.UnionWith(texts);
             Try(() =>
             {
                 _garage.Append(vehicle, "Tess", _ => [.. texts.Select(text => new NoteWritten(0, null, text))]);
-                _tried.ExceptWith(texts);
                 Note(vehicle);
             });
         }
@@ -152,14 +149,13 @@ public sealed class ModelTests
             {
                 var entries = _garage.Entries(vehicle);
                 Assert.Equal(hashes, entries.Take(hashes.Count).Select(entry => entry.Hash));
-                Assert.All(entries.Skip(hashes.Count), entry => Assert.True(
-                    entry.Body is TailSetAside || (entry.Body is NoteWritten note && _tried.Contains(note.Text))));
+                Assert.All(entries.Skip(hashes.Count), entry => Assert.IsType<TailSetAside>(entry.Body));
             }
 
             Assert.All(_media, file => Assert.Equal(MediaCondition.Whole, _garage.Media.Check(file)));
             var notes = _garage.Vehicles().SelectMany(vehicle => _garage.Entries(vehicle.Id))
                 .Count(entry => entry.Body is NoteWritten);
-            Assert.Equal(Math.Min(notes, 100), _garage.Search("note").Count);
+            Assert.Equal(notes, _garage.Search("note").Count);
         }
     }
 }

@@ -1,3 +1,5 @@
+using InspectLog.Doubts;
+
 namespace InspectLog.Journal.Entries;
 
 /// <summary>A voice note was kept.</summary>
@@ -58,10 +60,10 @@ public sealed record TranscriptCancelled(long Recording) : EntryBody;
 [EntryKind("transcript-asked")]
 public sealed record TranscriptAsked(long Recording) : EntryBody;
 
-/// <summary>What a transcript seems to say. Machine-made; nothing of it counts until confirmed.</summary>
-/// <param name="Recording">Sequence of the recording's entry.</param>
+/// <summary>What a transcript or a typed note seems to say. Machine-made; nothing of it counts until confirmed.</summary>
+/// <param name="Recording">Sequence of the entry of the recording or the note.</param>
 /// <param name="Findings">The proposals, in the order spoken; may be empty.</param>
-[EntryKind("findings-proposed")]
+[EntryKind("findings-proposed", 2)]
 public sealed record FindingsProposed(long Recording, IReadOnlyList<ProposedFinding> Findings) : EntryBody;
 
 /// <summary>One proposal.</summary>
@@ -77,7 +79,7 @@ public sealed record FindingsProposed(long Recording, IReadOnlyList<ProposedFind
 /// <param name="Words">The words it came from.</param>
 /// <param name="Start">Where they start in the transcript's text.</param>
 /// <param name="End">Where they end.</param>
-/// <param name="Doubt">Why to look twice; null without doubt.</param>
+/// <param name="Doubts">Why to look twice, in the order found; empty without doubt.</param>
 public sealed record ProposedFinding(
     string Kind,
     string Check,
@@ -91,10 +93,10 @@ public sealed record ProposedFinding(
     string Words,
     int Start,
     int End,
-    string? Doubt);
+    IReadOnlyList<Doubt> Doubts);
 
 /// <summary>Points at one proposal.</summary>
-/// <param name="Recording">Sequence of the recording's entry.</param>
+/// <param name="Recording">Sequence of the entry of the recording or the note.</param>
 /// <param name="Index">Position among its findings, from 0.</param>
 public sealed record FindingReference(long Recording, int Index);
 
@@ -112,11 +114,19 @@ public sealed record FindingDropped(FindingReference Finding) : EntryBody;
 /// <param name="Cylinder">Place it shows, for checks done per cylinder.</param>
 [EntryKind("photo-kept")]
 public sealed record PhotoKept(
-    long Inspection, MediaFile Media, int Width, int Height, string? Check, int? Cylinder) : EntryBody;
+    long Inspection, MediaFile Media, int Width, int Height, string? Check, int? Cylinder) : AmendableBody
+{
+    /// <summary>What somebody wrote below it; null where nobody did.</summary>
+    public string? Caption { get; init; }
+
+    /// <summary>Sequence of the reading, observation or action it is the evidence of, or of the note in words after which
+    /// it was taken: then it is the evidence of what was confirmed from the note at its place. Null for none.</summary>
+    public long? Shows { get; init; }
+}
 
 /// <summary>A note was typed.</summary>
 /// <param name="Inspection">Sequence of the inspection's first entry.</param>
 /// <param name="Check">Check it belongs to; null for the inspection as a whole.</param>
 /// <param name="Text">The words.</param>
 [EntryKind("note-written")]
-public sealed record NoteWritten(long Inspection, string? Check, string Text) : EntryBody;
+public sealed record NoteWritten(long Inspection, string? Check, string Text) : AmendableBody;

@@ -1,3 +1,5 @@
+using InspectLog.Doubts;
+
 namespace InspectLog.Journal.Entries;
 
 /// <summary>What can be commanded by voice.</summary>
@@ -51,8 +53,8 @@ public enum CommandOutcome
 /// <param name="Recording">Sequence of the utterance's entry.</param>
 /// <param name="Command">The command.</param>
 /// <param name="Doubt">Why it is asked for again and not obeyed; null when it is to be obeyed.</param>
-[EntryKind("command-heard")]
-public sealed record CommandHeard(long Recording, SpokenCommand Command, string? Doubt) : EntryBody;
+[EntryKind("command-heard", 2)]
+public sealed record CommandHeard(long Recording, SpokenCommand Command, Doubt? Doubt) : EntryBody;
 
 /// <summary>A spoken command was obeyed. The utterance is the evidence for the entries made with it.</summary>
 /// <param name="Recording">Sequence of the utterance's entry.</param>

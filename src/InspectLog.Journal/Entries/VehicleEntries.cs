@@ -34,12 +34,21 @@ public sealed record PrivateFactsNoted(string Owner, string Contact, string Vin)
 /// <param name="Upper">Upper limit, base unit; null for none.</param>
 /// <param name="Source">Where they come from, such as the maker's manual and page. Never empty.</param>
 [EntryKind("limits-set")]
-public sealed record LimitsSet(string Check, double? Lower, double? Upper, string Source) : EntryBody;
+public sealed record LimitsSet(string Check, double? Lower, double? Upper, string Source) : EntryBody
+{
+    /// <summary>Id of the sheet whose check is meant; null in entries from before limits named it, which are for any sheet
+    /// that has the check.</summary>
+    public string? Sheet { get; init; }
+}
 
 /// <summary>The sheet's own limits apply again.</summary>
 /// <param name="Check">Check id.</param>
 [EntryKind("limits-cleared")]
-public sealed record LimitsCleared(string Check) : EntryBody;
+public sealed record LimitsCleared(string Check) : EntryBody
+{
+    /// <summary>The sheet as the entry that set the limits named it; null where it named none.</summary>
+    public string? Sheet { get; init; }
+}
 
 /// <summary>An instrument of the workshop. Written to the workshop's journal.</summary>
 /// <param name="Instrument">The instrument; replaces an earlier one with the same id.</param>

@@ -1,3 +1,4 @@
+using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
 using InspectLog.Journal.State;
 
@@ -5,26 +6,32 @@ namespace InspectLog.Journal.Index;
 
 /// <summary>Lists, search and the work queue, kept in a LiteDB file that can be deleted at any time.</summary>
 /// <remarks>LiteDB 5.0.21 does not sync its commits and keeps no checksum of them, so the file is trusted only when it
-/// was closed in good order and stands exactly where the journals stand; otherwise it is made again. All use of it is
+/// was closed in good order, has not changed by a bit since, and stands exactly where the journals stand; otherwise it is made again. All use of it is
 /// one at a time, which its concurrent readers and writers need to be safe. It has nothing that is not in the journals,
 /// so whatever goes wrong with it must not stop the work: then it is made again in memory.</remarks>
 internal sealed class GarageIndex : IDisposable
 {
     private readonly Lock _gate = new();
-    private readonly string _path;
+    private readonly string? _path;
+    private readonly IEntryWording _wording;
     private readonly Func<IEnumerable<IndexedJournal>> _journals;
     private readonly IProgress<GarageOpening>? _progress;
     private IndexDatabase _database;
     private bool _closed;
 
     /// <summary>Opens the index, and makes it again when it is not that of the journals.</summary>
-    /// <param name="path">Its file.</param>
+    /// <param name="path">Its file; null makes it in memory.</param>
+    /// <param name="wording">What entries say to people.</param>
     /// <param name="journals">Gives the vehicles' journals as they are when called.</param>
     /// <param name="progress">Is told how far it is when the index is made again.</param>
     public GarageIndex(
-        string path, Func<IEnumerable<IndexedJournal>> journals, IProgress<GarageOpening>? progress = null)
+        string? path,
+        IEntryWording wording,
+        Func<IEnumerable<IndexedJournal>> journals,
+        IProgress<GarageOpening>? progress = null)
     {
         _path = path;
+        _wording = wording;
         _journals = journals;
         _progress = progress;
         _database = OpenTrusted() ?? Make();
@@ -33,9 +40,10 @@ internal sealed class GarageIndex : IDisposable
     /// <summary>What is wrong with the index; null when all is well.</summary>
     public GarageProblem? Problem { get; private set; }
 
-    /// <summary>Journals that no longer hold what they held when the index was last closed. A journal cut short at a
-    /// line's end looks sound by itself; this is the one place where it shows.</summary>
-    public IReadOnlyList<GarageProblem> Lost { get; private set; } = [];
+    /// <summary>How far journals were, when the index was last closed, that no longer hold that. A journal cut short at a
+    /// line's end looks sound by itself; the index knows its last entries sooner than the workshop's journal notes them.
+    /// </summary>
+    public IReadOnlyList<NotedJournal> Lost { get; private set; } = [];
 
     /// <summary>Deletes the index and makes it again from the journals.</summary>
     public void Rebuild()
@@ -43,7 +51,7 @@ internal sealed class GarageIndex : IDisposable
         lock (_gate)
         {
             ObjectDisposedException.ThrowIf(_closed, typeof(Garage));
-            Abandon(_database);
+            IndexTrust.Abandon(_database);
             _database = Make();
         }
     }
@@ -51,7 +59,7 @@ internal sealed class GarageIndex : IDisposable
     /// <summary>Brings new entries of a journal in.</summary>
     public void Add(VehicleState state, IReadOnlyList<JournalEntry> entries) => Use(index =>
     {
-        index.Add(state, entries);
+        index.Add(state, entries, _wording);
         return true;
     });
 
@@ -71,26 +79,10 @@ internal sealed class GarageIndex : IDisposable
             .Select(row => new WaitingRecording(row.Vehicle, row.Recording, row.Inspection, row.Kept)),
     ]);
 
-    /// <summary>Entries that hold every one of some words, or words that begin so; newest first.</summary>
-    public IReadOnlyList<SearchHit> Search(string words, int atMost)
-    {
-        var wanted = Words.Of(words);
-        return wanted.Count == 0 ? [] : Use<IReadOnlyList<SearchHit>>(index =>
-        {
-            var names = index.Vehicles.FindAll().ToDictionary(row => row.Id, row => row.Name);
-            var found = wanted.Aggregate(index.Texts.Query(), (query, word) => query.Where("$.Words[*] ANY LIKE @0", word + "%"));
-            return
-            [
-                .. found.ToEnumerable()
-                    .OrderByDescending(row => row.Time)
-                    .ThenBy(row => row.Vehicle, StringComparer.Ordinal)
-                    .ThenByDescending(row => row.Sequence)
-                    .Take(atMost)
-                    .Select(row => new SearchHit(
-                        row.Vehicle, names[row.Vehicle], row.Inspection, row.Sequence, row.Time, row.Text)),
-            ];
-        });
-    }
+    /// <summary>Entries that hold every one of some words, or words that begin so, in no order.</summary>
+    public IReadOnlyList<FoundText> Search(string words) => Words.Of(words) is { Count: > 0 } wanted
+        ? Use(index => IndexSearch.In(index, wanted))
+        : [];
 
     /// <inheritdoc/>
     public void Dispose()
@@ -109,11 +101,13 @@ internal sealed class GarageIndex : IDisposable
             ObjectDisposedException.ThrowIf(_closed, typeof(Garage));
             try
             {
-                return use(_database);
+                var answer = use(_database);
+                _database.ThrowIfNotWritten();
+                return answer;
             }
             catch (Exception problem) // a damaged LiteDB file fails in many ways
             {
-                Abandon(_database);
+                IndexTrust.Abandon(_database);
                 _database = MakeInMemory(problem);
                 return use(_database);
             }
@@ -122,46 +116,35 @@ internal sealed class GarageIndex : IDisposable
 
     private IndexDatabase? OpenTrusted()
     {
-        if (!IndexDatabase.WasClosed(_path))
+        if (_path is null)
         {
             return null;
         }
 
-        IndexDatabase? database = null;
-        try
-        {
-            database = IndexDatabase.InFile(_path);
-            var stood = database.Positions.FindAll().ToArray();
-            var journals = _journals().ToDictionary(journal => journal.State.Id);
-            Lost = [.. stood.Where(row => !HoldsStill(journals, row)).Select(LostProblem)];
-            if (stood.Length == journals.Count && stood.All(row => StandsAt(journals, row)))
-            {
-                return database;
-            }
-        }
-        catch (Exception)
-        {
-            // It is of no use, whatever it is.
-        }
-
-        Abandon(database);
-        return null;
+        (var database, Lost) = IndexTrust.Open(_path, _wording.Version, _journals);
+        return database;
     }
 
     private IndexDatabase Make()
     {
+        if (_path is null)
+        {
+            return FilledInMemory();
+        }
+
         IndexDatabase? database = null;
         try
         {
-            IndexDatabase.Delete(_path);
+            IndexFiles.Delete(_path);
             database = IndexDatabase.InFile(_path);
             Fill(database);
+            database.ThrowIfNotWritten();
             Problem = null;
             return database;
         }
         catch (Exception problem)
         {
-            Abandon(database);
+            IndexTrust.Abandon(database);
             return MakeInMemory(problem);
         }
     }
@@ -171,6 +154,11 @@ internal sealed class GarageIndex : IDisposable
         Problem = new GarageProblem(ReadOnly: false,
             $"The file of lists and search failed ({problem.Message}). They work from memory until the next start. "
             + "Nothing in the journals is lost.");
+        return FilledInMemory();
+    }
+
+    private IndexDatabase FilledInMemory()
+    {
         var database = IndexDatabase.InMemory();
         Fill(database);
         return database;
@@ -178,46 +166,12 @@ internal sealed class GarageIndex : IDisposable
 
     private void Fill(IndexDatabase database)
     {
+        database.Wording = _wording.Version;
         var journals = _journals().ToList();
         foreach (var (at, journal) in journals.Index())
         {
-            database.Add(journal.State, journal.Entries);
+            database.Add(journal.State, journal.Entries, _wording);
             _progress?.Report(new(OpeningStep.MakingLists, at + 1, journals.Count));
         }
     }
-
-    private static bool HoldsStill(Dictionary<string, IndexedJournal> journals, PositionRow row) =>
-        journals.TryGetValue(row.Id, out var journal) && journal.HashAt(row.Sequence) == row.Hash;
-
-    private static bool StandsAt(Dictionary<string, IndexedJournal> journals, PositionRow row) =>
-        HoldsStill(journals, row) && journals[row.Id].Entries.Count == row.Sequence;
-
-    private static GarageProblem LostProblem(PositionRow row) => new(ReadOnly: false,
-        $"The journal of the vehicle \"{row.Id}\" held {row.Sequence} entries when InspectLog was last closed, and no "
-        + "longer holds the last of them. If you did not put an older copy in its place, look for a newer one.")
-    {
-        VehicleId = row.Id,
-    };
-
-    /// <summary>Closes a database that is given up; that it cannot even be closed is no news.</summary>
-    private static void Abandon(IndexDatabase? database)
-    {
-        try
-        {
-            database?.Dispose();
-        }
-        catch (Exception)
-        {
-            // As said.
-        }
-    }
-}
-
-/// <summary>A vehicle's journal as the index needs it.</summary>
-/// <param name="State">The vehicle.</param>
-/// <param name="Entries">All its entries; never none.</param>
-internal sealed record IndexedJournal(VehicleState State, IReadOnlyList<JournalEntry> Entries)
-{
-    /// <summary>The hash of an entry; null when there is none of that sequence.</summary>
-    public string? HashAt(long sequence) => sequence <= Entries.Count ? Entries[(int)sequence - 1].Hash : null;
 }

@@ -11,11 +11,13 @@ internal static class IndexWriter
     /// <param name="index">The index.</param>
     /// <param name="state">The vehicle after the last of them.</param>
     /// <param name="entries">The entries; never none.</param>
-    public static void Write(IndexDatabase index, VehicleState state, IReadOnlyList<JournalEntry> entries)
+    /// <param name="wording">What they say to people.</param>
+    public static void Write(
+        IndexDatabase index, VehicleState state, IReadOnlyList<JournalEntry> entries, IEntryWording wording)
     {
         foreach (var entry in entries)
         {
-            WriteText(index, state, entry);
+            WriteText(index, state, entry, wording);
             WriteWaiting(index, state, entry);
         }
 
@@ -33,20 +35,37 @@ internal static class IndexWriter
         });
     }
 
-    private static void WriteText(IndexDatabase index, VehicleState state, JournalEntry entry)
+    private static void WriteText(IndexDatabase index, VehicleState state, JournalEntry entry, IEntryWording wording)
     {
-        if (SearchText.Of(entry.Body) is { } text)
+        // Private facts can be emptied or withheld and must not live on in the index, whoever words it.
+        if (entry.Body is not null and not PrivateFactsNoted && Worded(wording, state, entry) is { } text)
         {
+            string[] held = [text.Shown, .. text.FoundBy, entry.Actor == JournalEntry.Program ? "" : entry.Actor];
             index.Texts.Upsert(new TextRow
             {
                 Id = Key(state.Id, entry.Sequence),
                 Vehicle = state.Id,
                 Sequence = entry.Sequence,
-                Inspection = InspectionOf(entry.Body, state),
+                Inspection = InspectionOf(entry, state),
                 Time = entry.Time.UtcDateTime,
-                Text = text,
-                Words = [.. Words.Of(text).Distinct()],
+                Actor = entry.Actor,
+                Text = text.Shown,
+                Words = [.. held.SelectMany(Words.Of).Distinct()],
             });
+        }
+    }
+
+    /// <summary>What an entry says to people; null where the wording fails on it: then it costs itself a place in the
+    /// search, and not the garage its start.</summary>
+    private static EntryText? Worded(IEntryWording wording, VehicleState state, JournalEntry entry)
+    {
+        try
+        {
+            return wording.Of(state, entry);
+        }
+        catch (Exception)
+        {
+            return null;
         }
     }
 
@@ -57,7 +76,7 @@ internal static class IndexWriter
             case RecordingKept kept:
                 Wait(entry.Sequence, kept.Inspection);
                 break;
-            case TranscriptAsked asked when InspectionOf(asked.Recording, state) is { } inspection:
+            case TranscriptAsked asked when WithRecording(asked.Recording, state) is { } inspection:
                 Wait(asked.Recording, inspection);
                 break;
             case TranscriptMade made:
@@ -81,21 +100,25 @@ internal static class IndexWriter
         });
     }
 
-    private static long? InspectionOf(EntryBody? body, VehicleState state) => body switch
+    private static long? InspectionOf(JournalEntry entry, VehicleState state) => entry.Body switch
     {
+        InspectionStarted => entry.Sequence,
+        PhotoKept p => p.Inspection,
         NoteWritten n => n.Inspection,
         ReadingDecided r => r.Inspection,
         ObservationMade o => o.Inspection,
         ActionDone a => a.Inspection,
         CheckLeftOut c => c.Inspection,
         LooseEndOpened l => l.Inspection,
-        TranscriptMade t => InspectionOf(t.Recording, state),
-        LooseEndWaived w => state.Inspections.Find(i => i.LooseEnds.Exists(end => end.Sequence == w.LooseEnd))?.Number,
+        TranscriptMade t => WithRecording(t.Recording, state),
+        LooseEndWaived w => state.Inspections.Find(i => i.FindLooseEnd(w.LooseEnd) is not null)?.Number,
+        EntryWithdrawn w => state.Inspections.Find(i => (i.Find(w.Entry) ?? i.FindLooseEnd(w.Entry)) is not null)?.Number,
         _ => null,
     };
 
-    private static long? InspectionOf(long recording, VehicleState state) =>
-        state.Inspections.Find(one => one.FindVoiceNote(recording) is not null)?.Number;
+    // Also of a recording that was added after the inspection was closed.
+    private static long? WithRecording(long recording, VehicleState state) =>
+        state.Inspections.Find(one => one.Find(recording) is VoiceNote)?.Number;
 
     private static string Key(string vehicle, long sequence) => $"{vehicle}:{sequence}";
 }

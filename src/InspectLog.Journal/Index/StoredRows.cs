@@ -10,6 +10,17 @@ internal sealed record PositionRow
     public required string Hash { get; init; }
 }
 
+/// <summary>Which wording the texts are of.</summary>
+internal sealed record WordingRow
+{
+    /// <summary>Id of the one row.</summary>
+    public const string Only = "texts";
+
+    public required string Id { get; init; }
+
+    public required string Version { get; init; }
+}
+
 /// <summary>A vehicle.</summary>
 internal sealed record VehicleRow
 {
@@ -36,6 +47,8 @@ internal sealed record TextRow
     public required long? Inspection { get; init; }
 
     public required DateTime Time { get; init; }
+
+    public required string Actor { get; init; }
 
     public required string Text { get; init; }
 

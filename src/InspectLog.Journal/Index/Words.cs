@@ -3,7 +3,8 @@ using System.Text;
 
 namespace InspectLog.Journal.Index;
 
-/// <summary>Text cut into words that compare equal whatever their case and accents.</summary>
+/// <summary>Text cut into words that compare equal whatever their case and accents, and whatever mark parts the decimals
+/// of a number.</summary>
 internal static class Words
 {
     private const int Longest = 60; // an index key has at most 1023 bytes
@@ -15,27 +16,23 @@ internal static class Words
         ['ı'] = "i",
     };
 
-    /// <summary>The words of a text: runs of letters and digits, folded, in order.</summary>
+    /// <summary>The words of a text, folded, in order: runs of letters and digits, of which a number at the beginning is
+    /// a word of its own ("9.4k" is two), and decimal numbers with a point.</summary>
     public static IReadOnlyList<string> Of(string text)
     {
-        var words = new List<string>();
-        var word = new StringBuilder();
-        foreach (var c in Fold(text) + " ")
-        {
-            if (char.IsLetterOrDigit(c))
-            {
-                word.Append(c);
-            }
-            else if (word.Length > 0)
-            {
-                words.Add(word.ToString(0, Math.Min(word.Length, Longest)));
-                word.Clear();
-            }
-        }
-
-        return words;
+        var folded = Fold(text);
+        return [.. WordRuns.Of(folded).Select(run => Spelled(folded[run.Start..run.End]))];
     }
 
+    /// <summary>Whether a word that is looked for finds a word that is held: the same, or the beginning of it. A whole
+    /// number finds itself and the values between it and the next, and no other number.</summary>
+    public static bool Finds(string wanted, string held) =>
+        held.StartsWith(wanted, StringComparison.Ordinal)
+        && (held.Length == wanted.Length || held[wanted.Length] == '.' || !wanted.All(char.IsAsciiDigit));
+
+    private static string Spelled(string word) => word[..Math.Min(word.Length, Longest)].Replace(',', '.');
+
+    /// <summary>Takes case, accents and other spellings of the same letters away.</summary>
     private static string Fold(string text)
     {
         var folded = new StringBuilder(text.Length);

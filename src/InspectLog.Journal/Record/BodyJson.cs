@@ -16,6 +16,9 @@ internal static class BodyJson
         UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
         RespectNullableAnnotations = true,
         RespectRequiredConstructorParameters = true,
+
+        // The canonical order of members does not put the kind of a doubt first.
+        AllowOutOfOrderMetadataProperties = true,
         Converters =
         {
             new JsonStringEnumConverter(new LowerCaseWords(), allowIntegerValues: false),
@@ -33,7 +36,7 @@ internal static class BodyJson
         CanonicalJson.Of(JsonSerializer.SerializeToUtf8Bytes(body, body.GetType(), Options));
 
     /// <summary>The body of a kind this program knows, or null: the kind or version is another program's, or the
-    /// members are not the ones that kind has.</summary>
+    /// members are not the ones that kind has. A former version is given as the one that is written now.</summary>
     public static EntryBody? Read(string kind, int version, JsonElement body)
     {
         if (EntryKinds.Find(kind, version) is not { } type)
@@ -43,10 +46,12 @@ internal static class BodyJson
 
         try
         {
-            return (EntryBody?)body.Deserialize(type, Options);
+            var read = (EntryBody?)body.Deserialize(type, Options);
+            return read is IFormerBody former ? former.Today() : read;
         }
-        catch (JsonException)
+        catch (Exception)
         {
+            // A record refuses what cannot be by an error of its own sort. Whoever wrote the entry, it costs only itself.
             return null;
         }
     }

@@ -17,7 +17,8 @@ internal sealed record EntryLine(
     string Kind,
     int Version,
     string BodyHash,
-    string Previous)
+    string Previous,
+    string? Device)
 {
     /// <summary>The previous hash of a first entry.</summary>
     public static readonly string NoPrevious = new('0', 64);
@@ -28,35 +29,42 @@ internal sealed record EntryLine(
     /// <summary>Writes the line of a new entry, without the line's end.</summary>
     /// <exception cref="ArgumentException">The body holds a number that is not finite.</exception>
     public static byte[] Write(
-        long sequence, DateTimeOffset now, string actor, EntryBody body, string previous, byte[] salt)
+        long sequence, DateTimeOffset now, Author author, EntryBody body, string previous, byte[] salt)
     {
         var kind = EntryKinds.Of(body);
         var json = BodyJson.Write(body);
         var head = new EntryLine(
-            sequence, now.ToUniversalTime(), now.Offset, actor, kind.Kind, kind.Version, HashOf(salt, json), previous);
+            sequence, now.ToUniversalTime(), now.Offset, author.Name, kind.Kind, kind.Version, HashOf(salt, json), previous, author.Device);
         return head.Encode(head.Hash(), json, salt);
     }
 
     /// <summary>A fresh salt.</summary>
     public static byte[] NewSalt() => RandomNumberGenerator.GetBytes(SaltBytes);
 
-    /// <summary>Reads a line and checks all of it: spelling, place, hashes.</summary>
+    /// <summary>Reads a line and checks all of it but its place: spelling and hashes.</summary>
     /// <param name="line">The line without its end.</param>
-    /// <param name="sequence">The sequence it must have.</param>
-    /// <param name="previous">The hash of the line before.</param>
     /// <exception cref="FormatException">What is wrong with it, in a clause that follows "line 7: ".</exception>
-    public static JournalEntry Read(ReadOnlyMemory<byte> line, long sequence, string previous)
+    public static JournalEntry Read(ReadOnlyMemory<byte> line)
     {
         using var document = CanonicalJson.Parse(line);
         var (head, hash, body, salt) = Members(document.RootElement);
-        Require(head.Sequence == sequence, $"it is numbered {head.Sequence}, and should be {sequence}");
-        Require(head.Previous == previous, "it does not follow from the line before");
         Require(head.Hash() == hash, "its hash is not that of what it says");
         var json = body is { } given ? CanonicalJson.Of(given) : null;
         Require((json is null) == (salt is null), "its body and its salt must be there both or neither");
         Require(json is null || HashOf(salt, json) == head.BodyHash, "its body was changed");
         Require(line.Span.SequenceEqual(head.Encode(hash, json, salt)), "it is not spelled the way the program writes");
+        Require(head.HasTimeOfDay(), "its time and offset make no time of day");
         return head.ToEntry(hash, body);
+    }
+
+    /// <summary>A line without its body and salt; its hash and its place stay good.</summary>
+    /// <param name="line">A sound line, without its end.</param>
+    /// <exception cref="FormatException">It is none.</exception>
+    public static byte[] WithoutBody(ReadOnlyMemory<byte> line)
+    {
+        using var document = CanonicalJson.Parse(line);
+        var (head, hash, _, _) = Members(document.RootElement);
+        return head.Encode(hash, body: null, salt: null);
     }
 
     /// <summary>Whether a line has the hash of what it says, wherever it stands.</summary>
@@ -89,6 +97,7 @@ internal sealed record EntryLine(
         Text("actor", Actor);
         Raw("body", body);
         Text("bodyHash", BodyHash);
+        Text("device", Device);
         Text("hash", hash);
         Text("kind", Kind);
         Text("offset", WriteOffset(Offset));
@@ -116,6 +125,7 @@ internal sealed record EntryLine(
         var known = body is { } json ? BodyJson.Read(Kind, Version, json) : null;
         return new JournalEntry(Sequence, Time, Offset, Actor, known, Kind, Version, Previous, hash)
         {
+            Device = Device,
             IsWithheld = body is null,
             UnreadBody = known is null ? body?.GetRawText() : null,
         };
@@ -133,7 +143,8 @@ internal sealed record EntryLine(
                 Text("kind"),
                 line.GetProperty("version").GetInt32(),
                 Text("bodyHash"),
-                Text("previous"));
+                Text("previous"),
+                Optional("device")?.GetString());
             return (head, Text("hash"), Optional("body"), Optional("salt")?.GetBytesFromBase64());
         }
         catch (Exception problem)
@@ -153,6 +164,11 @@ internal sealed record EntryLine(
 
     private static DateTimeOffset ReadTime(string text) => DateTimeOffset.ParseExact(
         text, TimeFormat, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal);
+
+    /// <summary>Whether a clock can show it: the calendar has years 1 to 9999, and no offset beyond 14 hours.</summary>
+    private bool HasTimeOfDay() =>
+        Offset.Duration() <= TimeSpan.FromHours(14)
+        && (Offset < TimeSpan.Zero ? Time - DateTimeOffset.MinValue >= -Offset : DateTimeOffset.MaxValue - Time >= Offset);
 
     private static string WriteOffset(TimeSpan offset) =>
         (offset < TimeSpan.Zero ? '-' : '+') + offset.ToString(@"hh\:mm", CultureInfo.InvariantCulture);

@@ -27,8 +27,17 @@ public sealed record JournalEntry(
     /// <summary>The actor of machine-made entries.</summary>
     public const string Program = "InspectLog";
 
+    /// <summary>Name of the paired device it was made with; null for the workshop's own computer and for the program.</summary>
+    public string? Device { get; init; }
+
     /// <summary>When it was appended, in the workshop's time.</summary>
     public DateTimeOffset LocalTime => Time.ToOffset(Offset);
+
+    /// <summary>When it was captured, in the workshop's time: before it was appended, where it waited on a device that had no
+    /// network.</summary>
+    public DateTimeOffset CapturedTime => Body?.Stamp?.Waited is { } seconds and > 0 and <= CaptureStamp.LongestWait
+        ? LocalTime.AddSeconds(-seconds)
+        : LocalTime;
 
     /// <summary>Whether its body was withheld or erased. Its hash still stands for what it said.</summary>
     public bool IsWithheld { get; init; }

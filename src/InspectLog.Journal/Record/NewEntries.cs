@@ -11,7 +11,7 @@ internal sealed record NewEntries(byte[] Bytes, IReadOnlyList<JournalEntry> Entr
     /// <summary>Entries that follow the ones already in a journal.</summary>
     /// <exception cref="ArgumentException">A body holds a number that is not finite.</exception>
     public static NewEntries Of(
-        string actor, IReadOnlyList<EntryBody> bodies, ImmutableList<JournalEntry> before, DateTimeOffset now)
+        Author author, IReadOnlyList<EntryBody> bodies, ImmutableList<JournalEntry> before, DateTimeOffset now)
     {
         using var bytes = new MemoryStream();
         var entries = new List<JournalEntry>(bodies.Count);
@@ -19,8 +19,8 @@ internal sealed record NewEntries(byte[] Bytes, IReadOnlyList<JournalEntry> Entr
         foreach (var body in bodies)
         {
             var sequence = before.Count + entries.Count + 1;
-            var line = EntryLine.Write(sequence, now, actor, body, previous, EntryLine.NewSalt());
-            entries.Add(EntryLine.Read(line, sequence, previous));
+            var line = EntryLine.Write(sequence, now, author, body, previous, EntryLine.NewSalt());
+            entries.Add(EntryLine.Read(line));
             previous = entries[^1].Hash;
             bytes.Write(line);
             bytes.WriteByte((byte)'\n');

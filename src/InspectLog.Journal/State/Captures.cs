@@ -4,32 +4,93 @@ using InspectLog.Journal.Record;
 
 namespace InspectLog.Journal.State;
 
-/// <summary>A record with where and when it stands in the journal.</summary>
-/// <param name="Sequence">Sequence of its entry.</param>
-/// <param name="Time">When, in the workshop's time.</param>
-/// <param name="Body">What it says.</param>
-public sealed record Recorded<T>(long Sequence, DateTimeOffset Time, T Body)
-    where T : EntryBody;
-
 /// <summary>Something captured on the bench: a voice note, a photo or a typed note.</summary>
-/// <param name="Sequence">Sequence of its entry.</param>
-/// <param name="Time">When, in the workshop's time.</param>
-public abstract record Capture(long Sequence, DateTimeOffset Time);
+/// <param name="Sequence">Sequence of its first entry.</param>
+/// <param name="Time">When it was kept, in the workshop's time.</param>
+public abstract record Capture(long Sequence, DateTimeOffset Time) : IKept
+{
+    /// <inheritdoc/>
+    public History History { get; init; } = new("");
+
+    /// <inheritdoc/>
+    public abstract EntryBody Says { get; }
+}
 
 /// <summary>A photo.</summary>
-public sealed record PhotoCapture(long Sequence, DateTimeOffset Time, PhotoKept Photo) : Capture(Sequence, Time);
+public sealed record PhotoCapture(long Sequence, DateTimeOffset Time, PhotoKept Photo) : Capture(Sequence, Time)
+{
+    /// <inheritdoc/>
+    public override EntryBody Says => Photo;
+}
+
+/// <summary>A note in words, spoken or typed, that may say findings.</summary>
+public abstract record WordedNote(long Sequence, DateTimeOffset Time) : Capture(Sequence, Time)
+{
+    /// <summary>What it seems to say; null until it was read.</summary>
+    public ImmutableList<Proposal>? Proposals { get; private init; }
+
+    /// <summary>The check that was open on the bench; null when none was.</summary>
+    public abstract string? OpenCheck { get; }
+
+    /// <summary>Its words; null while they are not known, empty where there are none.</summary>
+    public abstract string? Words { get; }
+
+    /// <summary>Takes what it was understood to say. Where it was read before, in other words, what was open of that is
+    /// no longer meant, and numbers go on, so that a record never points at another finding than the one it confirms.
+    /// </summary>
+    internal WordedNote Propose(IReadOnlyList<ProposedFinding> findings, long entry)
+    {
+        var before = Proposals ?? [];
+        return this with
+        {
+            Proposals =
+            [
+                .. before.Select(one => one.State == ProposalState.Open ? one with { State = ProposalState.Dropped, SettledAt = entry } : one),
+                .. findings.Select((finding, index) => new Proposal(
+                    new(Sequence, before.Count + index), finding, ProposalState.Open, null)),
+            ],
+        };
+    }
+
+    internal WordedNote Settle(int index, ProposalState state, long settledAt, SettledLater? later) =>
+        Proposals is null || index < 0 || index >= Proposals.Count
+            ? this
+            : this with
+            {
+                Proposals = Proposals.SetItem(index, Proposals[index] with { State = state, SettledAt = settledAt, Later = later }),
+            };
+}
 
 /// <summary>A typed note.</summary>
-public sealed record TypedNote(long Sequence, DateTimeOffset Time, NoteWritten Note) : Capture(Sequence, Time);
+public sealed record TypedNote(long Sequence, DateTimeOffset Time, NoteWritten Note) : WordedNote(Sequence, Time)
+{
+    /// <inheritdoc/>
+    public override EntryBody Says => Note;
+
+    /// <inheritdoc/>
+    public override string? OpenCheck => Note.Check;
+
+    /// <inheritdoc/>
+    public override string? Words => Note.Text;
+}
 
 /// <summary>A voice note, with what became of it.</summary>
-public sealed record VoiceNote : Capture
+public sealed record VoiceNote : WordedNote
 {
     private VoiceNote(long sequence, DateTimeOffset time, RecordingKept recording)
         : base(sequence, time) => Recording = recording;
 
     /// <summary>The recording.</summary>
     public RecordingKept Recording { get; }
+
+    /// <inheritdoc/>
+    public override EntryBody Says => Recording;
+
+    /// <inheritdoc/>
+    public override string? OpenCheck => Recording.OpenCheck;
+
+    /// <inheritdoc/>
+    public override string? Words => Transcript?.Text;
 
     /// <summary>Its transcript; null while it waits or when it failed.</summary>
     public TranscriptMade? Transcript { get; internal init; }
@@ -39,9 +100,6 @@ public sealed record VoiceNote : Capture
 
     /// <summary>Whether somebody does not want it transcribed.</summary>
     public bool IsCancelled { get; internal init; }
-
-    /// <summary>What it seems to say; null until its transcript was read.</summary>
-    public ImmutableList<Proposal>? Proposals { get; private init; }
 
     /// <summary>The command it is; null when it is none or was not read yet.</summary>
     public CommandHeard? Command { get; internal init; }
@@ -55,61 +113,14 @@ public sealed record VoiceNote : Capture
     /// <summary>Whether it has no transcript and none will be made unless somebody asks.</summary>
     public bool IsSetAside => Transcript is null && !IsWaiting;
 
+    /// <summary>Whether it is words and nothing else: it was read, is no command, and no finding of it was confirmed or waits.
+    /// Only then it can be withdrawn; else its recording is evidence of what rests on it.</summary>
+    public bool IsWordsAlone => Words is { Length: > 0 } && Command is null
+        && Proposals is { } proposals && proposals.TrueForAll(one => one.State == ProposalState.Dropped);
+
     /// <summary>Whether hands-free listening cut it out of what it heard.</summary>
     public bool IsHandsFree => Recording is UtteranceKept;
 
     internal static VoiceNote Kept(JournalEntry entry, RecordingKept recording) =>
-        new(entry.Sequence, entry.LocalTime, recording);
-
-    internal VoiceNote Propose(IReadOnlyList<ProposedFinding> findings) => this with
-    {
-        Proposals = [.. findings.Select((finding, index) =>
-            new Proposal(new(Sequence, index), finding, ProposalState.Open, null))],
-    };
-
-    internal VoiceNote Settle(int index, ProposalState state, long settledAt) =>
-        Proposals is null || index < 0 || index >= Proposals.Count
-            ? this
-            : this with
-            {
-                Proposals = Proposals.SetItem(index, Proposals[index] with { State = state, SettledAt = settledAt }),
-            };
-}
-
-/// <summary>A proposal and what became of it.</summary>
-/// <param name="Reference">Which.</param>
-/// <param name="Finding">What it says.</param>
-/// <param name="State">What became of it.</param>
-/// <param name="SettledAt">Sequence of the entry that confirmed or dropped it; null while it is open.</param>
-public sealed record Proposal(
-    FindingReference Reference, ProposedFinding Finding, ProposalState State, long? SettledAt)
-{
-    /// <summary>Sequence of the entry that confirmed it; null otherwise.</summary>
-    public long? RecordedAs => State == ProposalState.Confirmed ? SettledAt : null;
-}
-
-/// <summary>What became of a proposal.</summary>
-public enum ProposalState
-{
-    /// <summary>Nobody has looked at it yet.</summary>
-    Open,
-
-    /// <summary>Confirmed, as it was or changed.</summary>
-    Confirmed,
-
-    /// <summary>Dropped.</summary>
-    Dropped,
-}
-
-/// <summary>Something disconnected, removed, switched on or undone.</summary>
-/// <param name="Sequence">Sequence of the entry that opened it.</param>
-/// <param name="Opened">When, in the workshop's time.</param>
-/// <param name="What">What it is.</param>
-/// <param name="Tied">When it was put right; null otherwise.</param>
-/// <param name="WaivedBecause">Why it stays; null otherwise.</param>
-public sealed record LooseEnd(
-    long Sequence, DateTimeOffset Opened, LooseEndOpened What, DateTimeOffset? Tied, string? WaivedBecause)
-{
-    /// <summary>Whether it still has to be put right.</summary>
-    public bool IsOpen => Tied is null && WaivedBecause is null;
+        new(entry.Sequence, entry.CapturedTime, recording);
 }

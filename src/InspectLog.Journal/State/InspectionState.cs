@@ -4,8 +4,9 @@ using InspectLog.Journal.Record;
 
 namespace InspectLog.Journal.State;
 
-/// <summary>What the journal says of one inspection. Immutable; withdrawn entries are left out of the lists.</summary>
-public sealed record InspectionState
+/// <summary>What the journal says of one inspection. Immutable. What was put right stands here as it is now; what was
+/// withdrawn, and what was added after the inspection was closed, is left out of the lists of what counts.</summary>
+public sealed partial record InspectionState
 {
     private InspectionState(long number, DateTimeOffset started, InspectionStarted how)
     {
@@ -13,6 +14,16 @@ public sealed record InspectionState
         Started = started;
         How = how;
     }
+
+    private KeptList<Capture> KeptCaptures { get; init; } = KeptList<Capture>.Empty;
+
+    private KeptList<Recorded<ReadingDecided>> KeptReadings { get; init; } = KeptList<Recorded<ReadingDecided>>.Empty;
+
+    private KeptList<Recorded<ObservationMade>> KeptObservations { get; init; } = KeptList<Recorded<ObservationMade>>.Empty;
+
+    private KeptList<Recorded<ActionDone>> KeptActions { get; init; } = KeptList<Recorded<ActionDone>>.Empty;
+
+    private KeptList<LooseEnd> KeptLooseEnds { get; init; } = KeptList<LooseEnd>.Empty;
 
     /// <summary>Its number: the sequence of its first entry.</summary>
     public long Number { get; }
@@ -29,27 +40,46 @@ public sealed record InspectionState
     /// <summary>Whether it is closed. A closed inspection is amended, never edited.</summary>
     public bool IsClosed => Closed is not null;
 
-    /// <summary>Voice notes, photos and typed notes, oldest first.</summary>
-    public ImmutableList<Capture> Captures { get; private init; } = [];
+    /// <summary>Voice notes, photos and typed notes that count, oldest first.</summary>
+    public ImmutableList<Capture> Captures => KeptCaptures.Counting;
 
     /// <summary>Readings that count, oldest first.</summary>
-    public ImmutableList<Recorded<ReadingDecided>> Readings { get; private init; } = [];
+    public ImmutableList<Recorded<ReadingDecided>> Readings => KeptReadings.Counting;
 
     /// <summary>Observations that count, oldest first.</summary>
-    public ImmutableList<Recorded<ObservationMade>> Observations { get; private init; } = [];
+    public ImmutableList<Recorded<ObservationMade>> Observations => KeptObservations.Counting;
 
     /// <summary>Actions that count, oldest first.</summary>
-    public ImmutableList<Recorded<ActionDone>> Actions { get; private init; } = [];
+    public ImmutableList<Recorded<ActionDone>> Actions => KeptActions.Counting;
 
     /// <summary>Loose ends, oldest first, tied ones included.</summary>
-    public ImmutableList<LooseEnd> LooseEnds { get; private init; } = [];
+    public ImmutableList<LooseEnd> LooseEnds => KeptLooseEnds.Counting;
+
+    /// <summary>Everything captured and recorded, withdrawn and later added as well, in the order it was first
+    /// recorded. Loose ends are not among it.</summary>
+    public IReadOnlyList<IKept> Everything => _merged.Of(KeptCaptures.All, KeptReadings.All, KeptObservations.All, KeptActions.All);
+
+    // Taken over by the state after the next entry, which merges its own lists once it is asked.
+    private readonly MergedLists _merged = new();
+
+    internal IEnumerable<IKept> EverythingAndLooseEnds => Everything.Concat(KeptLooseEnds.All);
+
+    /// <summary>What was added after the inspection was closed and counts, oldest first.</summary>
+    public IEnumerable<IKept> Addenda =>
+        Everything.Where(kept => kept.History is { IsLater: true, Withdrawn: null });
 
     /// <summary>Checks left out, with their reasons, by check id.</summary>
     public ImmutableDictionary<string, string> LeftOut { get; private init; } =
         ImmutableDictionary<string, string>.Empty;
 
+    /// <summary>The first entry of each capture that brought a stamp, by the stamp's id.</summary>
+    public ImmutableDictionary<string, long> Stamps { get; private init; } = ImmutableDictionary<string, long>.Empty;
+
     /// <summary>Loose ends that are still open.</summary>
     public IEnumerable<LooseEnd> OpenLooseEnds => LooseEnds.Where(end => end.IsOpen);
+
+    /// <summary>Notes in words, spoken and typed, oldest first.</summary>
+    public IEnumerable<WordedNote> WordedNotes => Captures.OfType<WordedNote>();
 
     /// <summary>Voice notes, oldest first.</summary>
     public IEnumerable<VoiceNote> VoiceNotes => Captures.OfType<VoiceNote>();
@@ -60,76 +90,35 @@ public sealed record InspectionState
     /// <summary>The voice note with this sequence, or null.</summary>
     public VoiceNote? FindVoiceNote(long sequence) => VoiceNotes.FirstOrDefault(note => note.Sequence == sequence);
 
+    /// <summary>The note in words with this sequence, or null.</summary>
+    public WordedNote? FindNote(long sequence) => WordedNotes.FirstOrDefault(note => note.Sequence == sequence);
+
+    /// <summary>What was captured or recorded by this entry first, withdrawn or not; null when nothing was.</summary>
+    public IKept? Find(long sequence) =>
+        KeptReadings.All.Find(one => one.Sequence == sequence)
+        ?? KeptObservations.All.Find(one => one.Sequence == sequence)
+        ?? KeptActions.All.Find(one => one.Sequence == sequence)
+        ?? (IKept?)KeptCaptures.All.Find(one => one.Sequence == sequence);
+
+    /// <summary>The loose end that this entry opened, withdrawn or not; null when it opened none.</summary>
+    public LooseEnd? FindLooseEnd(long sequence) => KeptLooseEnds.All.Find(end => end.Sequence == sequence);
+
+    /// <summary>Every loose end that a record opened, withdrawn ones included.</summary>
+    public IEnumerable<LooseEnd> LooseEndsOf(long record) => KeptLooseEnds.All.Where(end => end.What.Record == record);
+
+    /// <summary>The records that confirm a finding and count.</summary>
+    public IEnumerable<IKept> RecordsOf(FindingReference finding) =>
+        Everything.Where(kept => kept.History.Withdrawn is null && SourcesOf(kept.Says).Contains(finding));
+
+    /// <summary>The findings a record confirms; none for what was entered by hand.</summary>
+    public static IReadOnlyList<FindingReference> SourcesOf(EntryBody body) => body switch
+    {
+        ReadingDecided reading => reading.From,
+        ObservationMade { From: { } finding } => [finding],
+        ActionDone { From: { } finding } => [finding],
+        _ => [],
+    };
+
     internal static InspectionState Begin(JournalEntry entry, InspectionStarted how) =>
         new(entry.Sequence, entry.LocalTime, how);
-
-    /// <summary>The state after one more entry; entries of other inspections change nothing.</summary>
-    internal InspectionState Apply(JournalEntry entry) => entry.Body switch
-    {
-        RecordingKept kept when kept.Inspection == Number => Add(VoiceNote.Kept(entry, kept)),
-        PhotoKept photo when photo.Inspection == Number => Add(new PhotoCapture(entry.Sequence, entry.LocalTime, photo)),
-        NoteWritten note when note.Inspection == Number => Add(new TypedNote(entry.Sequence, entry.LocalTime, note)),
-        TranscriptMade made => ChangeNote(made.Recording, note => note with { Transcript = made, Failure = null, IsCancelled = false }),
-        TranscriptFailed failed => ChangeNote(failed.Recording, note => note with { Failure = failed.Problem }),
-        TranscriptCancelled cancelled => ChangeNote(cancelled.Recording, note => note with { IsCancelled = true }),
-        TranscriptAsked asked => ChangeNote(asked.Recording, note => note with { Failure = null, IsCancelled = false }),
-        FindingsProposed proposed => ChangeNote(proposed.Recording, note => note.Propose(proposed.Findings)),
-        FindingDropped dropped => Settle(dropped.Finding, ProposalState.Dropped, entry.Sequence),
-        CommandHeard heard => ChangeNote(heard.Recording, note => note with { Command = heard }),
-        CommandDone done => ChangeNote(done.Recording, note => note with { Done = done }),
-        ReadingDecided reading when reading.Inspection == Number =>
-            Record(entry, reading.Check) with { Readings = Readings.Add(new(entry.Sequence, entry.LocalTime, reading)) },
-        ObservationMade seen when seen.Inspection == Number =>
-            Record(entry, seen.Check) with { Observations = Observations.Add(new(entry.Sequence, entry.LocalTime, seen)) },
-        ActionDone done when done.Inspection == Number =>
-            Record(entry, null) with { Actions = Actions.Add(new(entry.Sequence, entry.LocalTime, done)) },
-        LooseEndOpened opened when opened.Inspection == Number =>
-            this with { LooseEnds = LooseEnds.Add(new(entry.Sequence, entry.LocalTime, opened, null, null)) },
-        LooseEndTied tied => ChangeLooseEnd(tied.LooseEnd, end => end with { Tied = entry.LocalTime }),
-        LooseEndWaived waived => ChangeLooseEnd(waived.LooseEnd, end => end with { WaivedBecause = waived.Reason }),
-        CheckLeftOut left when left.Inspection == Number => this with { LeftOut = LeftOut.SetItem(left.Check, left.Reason) },
-        EntryWithdrawn withdrawn => Withdraw(withdrawn.Entry),
-        InspectionClosed closed when closed.Inspection == Number => this with { Closed = entry.LocalTime },
-        _ => this,
-    };
-
-    private InspectionState Add(Capture capture) => this with { Captures = Captures.Add(capture) };
-
-    /// <summary>A record settles the proposals it confirms, and a check that has one is no longer left out.</summary>
-    private InspectionState Record(JournalEntry entry, string? check)
-    {
-        IReadOnlyList<FindingReference> from = entry.Body switch
-        {
-            ReadingDecided reading => reading.From,
-            ObservationMade { From: { } finding } => [finding],
-            ActionDone { From: { } finding } => [finding],
-            _ => [],
-        };
-        var settled = from.Aggregate(
-            this, (state, finding) => state.Settle(finding, ProposalState.Confirmed, entry.Sequence));
-        return check is null ? settled : settled with { LeftOut = settled.LeftOut.Remove(check) };
-    }
-
-    private InspectionState Settle(FindingReference finding, ProposalState state, long settledAt) =>
-        ChangeNote(finding.Recording, note => note.Settle(finding.Index, state, settledAt));
-
-    private InspectionState ChangeNote(long sequence, Func<VoiceNote, VoiceNote> change)
-    {
-        var at = Captures.FindIndex(capture => capture.Sequence == sequence && capture is VoiceNote);
-        return at < 0 ? this : this with { Captures = Captures.SetItem(at, change((VoiceNote)Captures[at])) };
-    }
-
-    private InspectionState ChangeLooseEnd(long sequence, Func<LooseEnd, LooseEnd> change)
-    {
-        var at = LooseEnds.FindIndex(end => end.Sequence == sequence);
-        return at < 0 ? this : this with { LooseEnds = LooseEnds.SetItem(at, change(LooseEnds[at])) };
-    }
-
-    private InspectionState Withdraw(long sequence) => this with
-    {
-        Readings = Readings.RemoveAll(reading => reading.Sequence == sequence),
-        Observations = Observations.RemoveAll(seen => seen.Sequence == sequence),
-        Actions = Actions.RemoveAll(done => done.Sequence == sequence),
-        Captures = Captures.RemoveAll(capture => capture.Sequence == sequence && capture is not VoiceNote),
-    };
 }

@@ -24,18 +24,27 @@ public sealed record VehicleState
     /// <summary>Its picture; null when there is none.</summary>
     public MediaFile? Picture { get; private init; }
 
-    /// <summary>Private facts; null when none were noted or they were withheld.</summary>
+    /// <summary>Private facts; null when none were noted, or they were emptied or withheld.</summary>
     public PrivateFactsNoted? Private { get; private init; }
 
-    /// <summary>Limits of its own, by check id.</summary>
-    public ImmutableDictionary<string, LimitsSet> Limits { get; private init; } =
-        ImmutableDictionary<string, LimitsSet>.Empty;
+    /// <summary>Limits of its own, by sheet and check.</summary>
+    public ImmutableDictionary<LimitsKey, LimitsSet> Limits { get; private init; } =
+        ImmutableDictionary<LimitsKey, LimitsSet>.Empty;
 
     /// <summary>Inspections, oldest first.</summary>
     public ImmutableList<InspectionState> Inspections { get; private init; } = [];
 
     /// <summary>Parts that wear and are watched, in the order they were added.</summary>
     public ImmutableList<WearPart> WearParts { get; private init; } = [];
+
+    /// <summary>The entries whose bodies are withheld, by rising sequence.</summary>
+    public ImmutableList<WithheldEntry> Withheld { get; private init; } = [];
+
+    /// <summary>The head of the record: one value for all its entries and for what is withheld of them.</summary>
+    public string RecordHead => Record.RecordHead.Of(NextSequence - 1, LastHash, Withheld.Select(entry => entry.Sequence));
+
+    /// <summary>How far the workshop's journal was when an inspection was last closed; null where it was not noted.</summary>
+    public WorkshopNoted? WorkshopNoted { get; private init; }
 
     /// <summary>Sequence the next entry gets.</summary>
     public long NextSequence { get; private init; } = 1;
@@ -61,9 +70,9 @@ public sealed record VehicleState
             VehicleAdded v => counted with { Name = v.Name, Description = v.Description, Engine = v.Engine },
             VehicleDescribed v => counted with { Name = v.Name, Description = v.Description, Engine = v.Engine },
             VehiclePictured p => counted with { Picture = p.Media },
-            PrivateFactsNoted p => counted with { Private = p },
-            LimitsSet l => counted with { Limits = Limits.SetItem(l.Check, l) },
-            LimitsCleared l => counted with { Limits = Limits.Remove(l.Check) },
+            PrivateFactsNoted p => counted with { Private = p is { Owner: "", Contact: "", Vin: "" } ? null : p },
+            LimitsSet l => counted with { Limits = Limits.SetItem(new(l.Sheet, l.Check), l) },
+            LimitsCleared l => counted with { Limits = Limits.Remove(new(l.Sheet, l.Check)) },
             WearPartAdded p => counted with
             {
                 WearParts = WearParts.Add(new(entry.Sequence, p.Name, p.Interval, [p.Fitting])),
@@ -79,6 +88,8 @@ public sealed record VehicleState
             },
             WearPartRetired r => counted with { WearParts = WearParts.RemoveAll(part => part.Number == r.Part) },
             InspectionStarted s => counted with { Inspections = Inspections.Add(InspectionState.Begin(entry, s)) },
+            WorkshopNoted n => counted with { WorkshopNoted = n },
+            null when entry.IsWithheld => counted with { Withheld = Withheld.Add(WithheldEntry.Of(entry)) },
             null => counted,
             _ => counted with { Inspections = Applied(entry) },
         };

@@ -13,6 +13,12 @@ public sealed record WorkshopState(ImmutableList<Instrument> Instruments, Immuta
     /// <summary>A workshop without a journal.</summary>
     public static readonly WorkshopState Empty = new([], []);
 
+    /// <summary>Paired devices and links given away, in the order they were given, those withdrawn among them.</summary>
+    public ImmutableList<Access> Accesses { get; init; } = [];
+
+    /// <summary>Which vehicles there should be, and how far their journals were.</summary>
+    public NotedHeads Noted { get; init; } = NotedHeads.None;
+
     /// <summary>The state after one more entry.</summary>
     public WorkshopState Apply(JournalEntry entry) => entry.Body switch
     {
@@ -20,6 +26,10 @@ public sealed record WorkshopState(ImmutableList<Instrument> Instruments, Immuta
         InstrumentRetired retired => this with { Instruments = Without(retired.Id) },
         OwnWordAdded added => this with { Words = Words.Add(new(entry.Sequence, entry.LocalTime, entry.Actor, added)) },
         OwnWordRemoved removed => this with { Words = Words.RemoveAll(word => word.Number == removed.Word) },
+        AccessGiven given => this with { Accesses = Accesses.Add(new(entry.Sequence, entry.LocalTime, given, Withdrawn: null)) },
+        AccessWithdrawn withdrawn => this with { Accesses = Accesses.ConvertAll(access => access.Number == withdrawn.Access ? access with { Withdrawn = access.Withdrawn ?? entry.LocalTime } : access) },
+        VehiclesNoted noted => this with { Noted = Noted.With(noted) },
+        LossAccepted loss => this with { Noted = Noted.Without(loss) },
         _ => this,
     };
 

@@ -22,6 +22,9 @@ internal sealed record DataFolder(string Root)
     /// <summary>Recordings and photos.</summary>
     public string Media => Path.Combine(Root, "media");
 
+    /// <summary>The check sheets that inspections pin.</summary>
+    public string Sheets => Path.Combine(Root, "sheets");
+
     /// <summary>Bytes of writes that never finished.</summary>
     public string SetAside => Path.Combine(Root, "set-aside");
 
@@ -61,7 +64,7 @@ internal sealed record DataFolder(string Root)
     /// <summary>Makes the folders within it that are missing.</summary>
     public void CreateParts(IDurable durable)
     {
-        foreach (var folder in new[] { Vehicles, Media, SetAside })
+        foreach (var folder in new[] { Vehicles, Media, Sheets, SetAside })
         {
             Directory.CreateDirectory(folder);
         }

@@ -30,6 +30,9 @@ internal sealed partial class Durable : IDurable
     public void Write(SafeFileHandle file, ReadOnlySpan<byte> bytes, long at) => RandomAccess.Write(file, bytes, at);
 
     /// <inheritdoc/>
+    public void Cut(SafeFileHandle file, long length) => RandomAccess.SetLength(file, length);
+
+    /// <inheritdoc/>
     public void Sync(SafeFileHandle file)
     {
         if (!OperatingSystem.IsWindows())

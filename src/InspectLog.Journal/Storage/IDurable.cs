@@ -14,6 +14,12 @@ internal interface IDurable
     /// <exception cref="IOException">They were not all written.</exception>
     void Write(SafeFileHandle file, ReadOnlySpan<byte> bytes, long at);
 
+    /// <summary>Cuts a file off.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="length">How many of its bytes stay.</param>
+    /// <exception cref="IOException">It could not be cut.</exception>
+    void Cut(SafeFileHandle file, long length);
+
     /// <summary>Returns when what was written to the file is on disk.</summary>
     /// <exception cref="IOException">The system could not say so; the bytes may be lost.</exception>
     void Sync(SafeFileHandle file);

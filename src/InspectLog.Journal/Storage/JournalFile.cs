@@ -18,20 +18,69 @@ internal sealed class JournalFile(string path, IDurable durable, WriteLatch latc
         return bytes;
     }
 
-    /// <summary>Appends a record in one write and syncs it.</summary>
+    /// <summary>Appends a record in one write and syncs it. Of one that fails nothing stays: whoever was told that it was
+    /// not kept must not find it there after the next start.</summary>
     /// <exception cref="JournalReadOnlyException">It may not be on disk; nothing more can be written.</exception>
     public void Append(ReadOnlyMemory<byte> record) => latch.Guard(() =>
     {
-        var isNew = _length == 0;
         using var file = Open();
-        durable.Write(file, record.Span, _length);
-        durable.Sync(file);
-        if (isNew)
+        try
         {
-            durable.SyncFolder(System.IO.Path.GetDirectoryName(path)!);
+            durable.Write(file, record.Span, _length);
+            durable.Sync(file);
+            if (_length == 0)
+            {
+                durable.SyncFolder(System.IO.Path.GetDirectoryName(path)!);
+            }
+        }
+        catch
+        {
+            CutBack(file);
+            throw;
         }
 
         _length += record.Length;
+    });
+
+    /// <summary>Takes back what was just written and is not acknowledged. What stands before it was synced and is left
+    /// alone, so this can make nothing worse. Where it fails too, the next start sets aside what is not whole; a whole
+    /// entry that stayed cannot be told from one that was kept, and the capture's id keeps it from being recorded twice.
+    /// </summary>
+    private void CutBack(SafeFileHandle file)
+    {
+        try
+        {
+            durable.Cut(file, _length);
+            durable.Sync(file);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            // As said; the first failure is the one that is told.
+        }
+    }
+
+    /// <summary>Adds many lines at once, all or none: the file is written anew beside its place and takes it by one rename.
+    /// A torn end would make a journal part from the one it continues.</summary>
+    /// <exception cref="JournalReadOnlyException">They may not be on disk; nothing more can be written.</exception>
+    public void Continue(ReadOnlySpan<byte> lines) => latch.Guard(lines, further =>
+    {
+        var before = File.ReadAllBytes(path);
+        if (before.Length != _length)
+        {
+            throw OtherLength(before.Length);
+        }
+
+        var incoming = path + ".new";
+        using (var file = File.OpenHandle(incoming, FileMode.Create, FileAccess.Write))
+        {
+            durable.Write(file, before, 0);
+            durable.Write(file, further, before.Length);
+            durable.Sync(file);
+        }
+
+        File.Move(incoming, path, overwrite: true);
+        durable.SyncFolder(System.IO.Path.GetDirectoryName(path)!);
+        _length += further.Length;
     });
 
     /// <summary>Copies what follows the sound part into a file, syncs that, and only then cuts it off.</summary>
@@ -50,7 +99,7 @@ internal sealed class JournalFile(string path, IDurable durable, WriteLatch latc
 
             durable.SyncFolder(System.IO.Path.GetDirectoryName(into)!);
             using var file = Open();
-            RandomAccess.SetLength(file, soundBytes);
+            durable.Cut(file, soundBytes);
             durable.Sync(file);
             _length = soundBytes;
         });
@@ -69,6 +118,9 @@ internal sealed class JournalFile(string path, IDurable durable, WriteLatch latc
         }
 
         file.Dispose();
-        throw new IOException($"{path} has {length} bytes and should have {_length}: another program changed it");
+        throw OtherLength(length);
     }
+
+    private IOException OtherLength(long length) =>
+        new($"{path} has {length} bytes and should have {_length}: another program changed it");
 }

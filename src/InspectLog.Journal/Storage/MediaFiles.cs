@@ -43,4 +43,7 @@ public enum MediaCondition
 
     /// <summary>Its bytes are not the ones that were kept.</summary>
     Damaged,
+
+    /// <summary>It is not there, and is listed as withheld from this copy of the journal.</summary>
+    Withheld,
 }

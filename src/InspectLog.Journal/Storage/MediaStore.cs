@@ -7,17 +7,17 @@ namespace InspectLog.Journal.Storage;
 public sealed class MediaStore
 {
     private readonly MediaFiles _files;
+    private readonly IncomingFiles _incoming;
     private readonly IDurable _durable;
     private readonly WriteLatch _latch;
 
     internal MediaStore(string root, IDurable durable, WriteLatch latch)
     {
         _files = new MediaFiles(root);
+        _incoming = new IncomingFiles(root, durable);
         _durable = durable;
         _latch = latch;
     }
-
-    private string Incoming => Path.Combine(_files.Root, "incoming");
 
     /// <summary>Keeps a file: written under another name, synced, renamed, and the folder synced. When this returns
     /// the bytes are on disk. Keeping the same bytes twice keeps them once.</summary>
@@ -31,6 +31,24 @@ public sealed class MediaStore
         return file;
     }
 
+    /// <summary>Keeps a file of any size, under the name it must have.</summary>
+    /// <param name="content">Its bytes.</param>
+    /// <param name="file">What they must be.</param>
+    /// <exception cref="InvalidDataException">They are not those of the file; nothing was kept.</exception>
+    /// <exception cref="JournalReadOnlyException">The disk is full or a sync failed. Nothing was acknowledged.</exception>
+    public void KeepFrom(Stream content, MediaFile file) => _latch.Guard(() =>
+    {
+        var place = _files.PlaceOf(file.Sha256);
+        var folder = Path.GetDirectoryName(place)!;
+        MakeFolder(folder);
+        if (Check(file) != MediaCondition.Whole)
+        {
+            File.Move(_incoming.Write(content, file), place, overwrite: true);
+        }
+
+        _durable.SyncFolder(folder);
+    });
+
     /// <summary>Path of a kept file; null when it is not there.</summary>
     /// <param name="sha256">Its name, 64 lower-case hex digits; anything else gives null.</param>
     public string? PathOf(string sha256) => _files.PathOf(sha256);
@@ -40,14 +58,8 @@ public sealed class MediaStore
     /// <exception cref="IOException">It cannot be read.</exception>
     public MediaCondition Check(MediaFile file) => _files.Check(file);
 
-    /// <summary>Removes what an interrupted <see cref="Keep"/> left behind: it was never acknowledged.</summary>
-    internal void RemoveUnfinished()
-    {
-        if (Directory.Exists(Incoming))
-        {
-            Directory.Delete(Incoming, recursive: true);
-        }
-    }
+    /// <summary>Removes what an interrupted <see cref="Keep(ReadOnlySpan{byte}, string)"/> left behind: it was never acknowledged.</summary>
+    internal void RemoveUnfinished() => _incoming.RemoveAll();
 
     private void Store(ReadOnlySpan<byte> content, MediaFile file)
     {
@@ -56,29 +68,11 @@ public sealed class MediaStore
         MakeFolder(folder);
         if (Check(file) != MediaCondition.Whole)
         {
-            File.Move(WriteIncoming(content), place, overwrite: true);
+            File.Move(_incoming.Write(content), place, overwrite: true);
         }
 
         // Also when the file was there already: whoever put it there may have stopped short of this.
         _durable.SyncFolder(folder);
-    }
-
-    private string WriteIncoming(ReadOnlySpan<byte> content)
-    {
-        Directory.CreateDirectory(Incoming);
-        var path = Path.Combine(Incoming, Path.GetRandomFileName());
-        try
-        {
-            using var file = File.OpenHandle(path, FileMode.CreateNew, FileAccess.Write);
-            _durable.Write(file, content, 0);
-            _durable.Sync(file);
-            return path;
-        }
-        catch (IOException)
-        {
-            File.Delete(path); // gives the space back when the disk is full
-            throw;
-        }
     }
 
     private void MakeFolder(string folder)

@@ -4,12 +4,29 @@ namespace InspectLog.Journal.Storage;
 
 /// <summary>Puts right, on opening, what an interrupted write has left, and collects what there is to tell. Nothing
 /// is thrown away: remains go to the folder for things set aside.</summary>
-internal sealed class Recovery(DataFolder folder, TimeProvider time)
+/// <param name="folder">The data folder.</param>
+/// <param name="time">The clock.</param>
+/// <param name="isAllowedToWrite">Whether anything may be put right; else it is only told.</param>
+internal sealed class Recovery(DataFolder folder, TimeProvider time, bool isAllowedToWrite = true)
 {
+    // A withdrawal of a device may stand in what cannot be read.
+    private const string NoDevices = " Until then no paired device is let in, because it cannot be told which ones still may.";
+
     private readonly List<GarageProblem> _found = [];
 
     /// <summary>What was found.</summary>
     public IReadOnlyList<GarageProblem> Found => _found;
+
+    /// <summary>Closes the folder to other users of the computer.</summary>
+    public void CloseToOthers()
+    {
+        if (OwnerOnly.Tighten(folder.Root) is { } problem)
+        {
+            _found.Add(new(ReadOnly: false,
+                $"Other users of this computer can read {folder.Root}, because its rights could not be changed ({problem}). "
+                + "Whoever owns the folder can take their rights away."));
+        }
+    }
 
     /// <summary>Sets aside vehicles that were being added when the program stopped.</summary>
     public void SetUnfinishedVehiclesAside()
@@ -32,31 +49,27 @@ internal sealed class Recovery(DataFolder folder, TimeProvider time)
     public void Recover<TState>(OpenJournal<TState> journal, string key, string name, string? vehicleId)
         where TState : class
     {
-        if (journal.Broken is { IsUnfinished: true })
+        if (journal.Damage is { IsUnfinishedWrite: true } && !isAllowedToWrite)
+        {
+            _found.Add(new(ReadOnly: false,
+                $"The last line of the journal of {name} is not whole and is not shown: a write that was never acknowledged.")
+            {
+                VehicleId = vehicleId,
+                IsOfWorkshop = vehicleId is null,
+            });
+        }
+        else if (journal.Damage is { IsUnfinishedWrite: true })
         {
             SetTailAside(journal, key, name, vehicleId);
         }
-        else if (journal.Broken is { } broken)
+        else if (journal.Damage is { } damage)
         {
-            _found.Add(new(ReadOnly: true,
-                $"Line {broken.Line} of the journal of {name} is damaged: {broken.Reason}. What stands before it is "
-                + "shown, and nothing more is written to it. Put the file back from a copy and start InspectLog again.")
-            { VehicleId = vehicleId });
+            _found.Add(new(ReadOnly: true, damage.InWords(name) + (vehicleId is null ? NoDevices : ""))
+            {
+                VehicleId = vehicleId,
+                IsOfWorkshop = vehicleId is null,
+            });
         }
-    }
-
-    /// <summary>Whether a vehicle's journal has an entry to show; reports it when it has none.</summary>
-    public bool HoldsAnything<TState>(OpenJournal<TState> journal, string vehicleId)
-        where TState : class
-    {
-        if (journal.Now.Entries.IsEmpty && journal.Broken is null)
-        {
-            _found.Add(new(ReadOnly: false,
-                $"The folder {folder.Vehicle(vehicleId)} holds no journal, or an empty one. "
-                + "Put the journal back from a copy and start InspectLog again.") { VehicleId = vehicleId });
-        }
-
-        return !journal.Now.Entries.IsEmpty;
     }
 
     private void SetTailAside<TState>(OpenJournal<TState> journal, string key, string name, string? vehicleId)
@@ -69,7 +82,10 @@ internal sealed class Recovery(DataFolder folder, TimeProvider time)
             _found.Add(new(ReadOnly: false,
                 $"The last write to the journal of {name} was cut short before it was acknowledged. Its remains are in "
                 + $"{place}. Look whether the last thing you did is there, and do it again if not.")
-            { VehicleId = vehicleId });
+            {
+                VehicleId = vehicleId,
+                IsOfWorkshop = vehicleId is null,
+            });
         }
         catch (JournalReadOnlyException)
         {

@@ -4,12 +4,13 @@ namespace InspectLog.Journal.Storage;
 /// again, and when the garage itself is closed.</summary>
 /// <remarks>Trying again would be wrong: after a failed fsync the system may have dropped the bytes, and the next
 /// fsync succeeds without them. Only reading the disk afresh, as the next start does, tells what is there.</remarks>
-internal sealed class WriteLatch
+/// <param name="closed">Why nothing can be written from the beginning; null where it can.</param>
+internal sealed class WriteLatch(GarageProblem? closed = null)
 {
     // ENOSPC and EDQUOT on Linux, EDQUOT on macOS, ERROR_HANDLE_DISK_FULL and ERROR_DISK_FULL on Windows
     private static readonly int[] DiskFull = [28, 122, 69, unchecked((int)0x80070027), unchecked((int)0x80070070)];
 
-    private volatile GarageProblem? _problem;
+    private volatile GarageProblem? _problem = closed;
     private volatile bool _closed;
 
     /// <summary>Why nothing can be written; null when all is well.</summary>

@@ -27,11 +27,14 @@ internal static class ReadOnlyScan
         return JournalScan.Of(Read(file));
     }
 
-    private static byte[] Read(string file)
+    /// <summary>Reads a file that another process may be writing to.</summary>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    internal static byte[] Read(string file)
     {
-        using var stream = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        using var bytes = new MemoryStream();
-        stream.CopyTo(bytes);
-        return bytes.ToArray();
+        using var stream = new FileStream(
+            file, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0, FileOptions.SequentialScan);
+        var bytes = new byte[stream.Length]; // what is appended meanwhile is none of this look's
+        stream.ReadExactly(bytes);
+        return bytes;
     }
 }

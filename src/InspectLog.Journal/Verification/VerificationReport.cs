@@ -1,5 +1,7 @@
 using InspectLog.Journal.Entries;
+using InspectLog.Journal.Noted;
 using InspectLog.Journal.Record;
+using InspectLog.Journal.Sealing;
 using InspectLog.Journal.Storage;
 
 namespace InspectLog.Journal.Verification;
@@ -8,32 +10,80 @@ namespace InspectLog.Journal.Verification;
 /// <param name="Journals">One report a journal.</param>
 public sealed record VerificationReport(IReadOnlyList<JournalReport> Journals)
 {
-    /// <summary>Whether every journal is sound to its end and every file it names is there and unchanged.</summary>
-    public bool IsIntact => Journals.All(journal => journal.IsIntact);
+    /// <summary>What the data folder as a whole lacks; null where a single journal was verified.</summary>
+    public FolderReport? Folder { get; init; }
+
+    /// <summary>Whether every journal is sound to its end, every file it names is there and unchanged, and nothing is
+    /// missing that is noted.</summary>
+    public bool IsIntact => Journals.All(journal => journal.IsIntact) && Folder is not { IsWhole: false };
+}
+
+/// <summary>What a data folder as a whole lacks.</summary>
+/// <param name="Path">The folder.</param>
+/// <param name="Noted">How many vehicles the workshop's journal has noted; null where it has noted none yet.</param>
+/// <param name="Losses">What journals lack of what was noted of them.</param>
+/// <param name="IsMediaMissing">Whether the folder of recordings and photos is missing while journals name some.</param>
+public sealed record FolderReport(string Path, int? Noted, IReadOnlyList<JournalLoss> Losses, bool IsMediaMissing)
+{
+    /// <summary>Whether nothing is missing.</summary>
+    public bool IsWhole => Losses.Count == 0 && !IsMediaMissing;
 }
 
 /// <summary>What verifying one journal found.</summary>
 /// <param name="File">The journal file.</param>
-/// <param name="Entries">How many entries are sound, counted from the first.</param>
-/// <param name="Withheld">How many of them have had their bodies withheld or erased.</param>
+/// <param name="Entries">How many entries are sound, those after damage among them.</param>
+/// <param name="Withheld">Sequences of those whose bodies were withheld or erased.</param>
 /// <param name="Unread">How many of them are of a kind or version this program does not know.</param>
 /// <param name="LastHash">Hash of the last sound entry, lower-case hex; empty when there is none. Compare it with one
 /// noted earlier: a journal that was cut short, or written anew from its start, looks sound by itself.</param>
-/// <param name="Broken">The first line that is not sound; null when all are.</param>
+/// <param name="Damage">The lines that are not sound, in order; none when all are.</param>
 /// <param name="Media">Files the sound entries name, each once, and what became of them; null when the media folder
 /// is not beside the journal, and nothing was looked at.</param>
 public sealed record JournalReport(
     string File,
     int Entries,
-    int Withheld,
+    IReadOnlyList<long> Withheld,
     int Unread,
     string LastHash,
-    BrokenLine? Broken,
+    IReadOnlyList<BrokenLine> Damage,
     IReadOnlyList<MediaReport>? Media)
 {
-    /// <summary>Whether the journal is sound to its end and every file that was looked at is whole.</summary>
-    public bool IsIntact => Broken is null && (Media ?? []).All(media => media.Condition == MediaCondition.Whole);
+    /// <summary>Check sheets the sound entries pin, each once, and what became of them; null when some are not built in
+    /// and the folder of the sheets is not beside the journal, and nothing was looked at.</summary>
+    public IReadOnlyList<SheetReport>? Sheets { get; init; } = [];
+
+    /// <summary>What the seals beside the journal say about it.</summary>
+    public SealsReport Seals { get; init; } = SealsReport.None;
+
+    /// <summary>What further seals and printed pages can be held against.</summary>
+    public JournalChain Chain { get; init; } = JournalChain.Of([]);
+
+    /// <summary>The head of the record, as reports print it; empty where the journal is damaged or has no entry.</summary>
+    public string Head => Unreadable is null && Damage.Count == 0 && Entries > 0 ? RecordHead.Of(Entries, LastHash, Withheld) : "";
+
+    /// <summary>The hashes of its entries, to hold a printed head against.</summary>
+    internal EntryHashes Hashes { get; init; } = EntryHashes.Of([]);
+
+    /// <summary>Looks for the entry at which a head was printed; null where none has it, and in a damaged journal.</summary>
+    /// <param name="head">The head, 64 lower-case hex digits.</param>
+    public HeadComparison? Find(string head) => Damage.Count == 0 ? HeadComparison.Of(head, Hashes, Withheld) : null;
+
+    /// <summary>Why the file could not be read at all; null where it could.</summary>
+    public string? Unreadable { get; init; }
+
+    /// <summary>Whether the journal is sound to its end, is what its seals stand for, and every file that was
+    /// looked at is whole.</summary>
+    public bool IsIntact => Unreadable is null && Damage.Count == 0
+        && Seals.IsIntact()
+        && (Media ?? []).All(media => media.Condition is MediaCondition.Whole or MediaCondition.Withheld)
+        && (Sheets ?? []).All(sheet => sheet.Condition == MediaCondition.Whole);
 }
+
+/// <summary>A check sheet a journal pins.</summary>
+/// <param name="Sequence">The first entry that pins it.</param>
+/// <param name="Pinned">The entry.</param>
+/// <param name="Condition">What became of it; whole where it is built in and no file in its place says otherwise.</param>
+public sealed record SheetReport(long Sequence, InspectionStarted Pinned, MediaCondition Condition);
 
 /// <summary>A file a journal names.</summary>
 /// <param name="Sequence">The first entry that names it.</param>

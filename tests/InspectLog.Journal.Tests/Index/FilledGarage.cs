@@ -12,9 +12,9 @@ internal static class FilledGarage
     {
         var garage = Garage.Open(folder.Path, Some.Clock());
         garage.AddVehicle(Some.Technician, new("Marigold", "1968 saloon", null));
-        garage.AddVehicle(Some.Technician, new("Otter", "1971 saloon", null), new PrivateFactsNoted("Ana Lindqvist", "", "MG-000-42"));
-        var first = garage.StartInspection("otter");
-        garage.Append("otter", Some.Technician, state =>
+        garage.AddVehicle(Some.Technician, new("Teasel", "1971 saloon", null), new PrivateFactsNoted("Ana Lindqvist", "", "ZZ-000-42"));
+        var first = garage.StartInspection("teasel");
+        garage.Append("teasel", Some.Technician, state =>
         [
             new RecordingKept(first, Some.Recording, 3.2, null),
             new TranscriptMade(state.NextSequence, "Number three, nine kilohms.", [], true, "m", ""),
@@ -27,8 +27,8 @@ internal static class FilledGarage
             new LooseEndWaived(state.NextSequence + 7, "The car stays on the stand."),
             new InspectionClosed(first),
         ]);
-        var second = garage.StartInspection("otter");
-        garage.Append("otter", Some.Technician, _ => [new RecordingKept(second, Some.Recording, 1, null)]);
+        var second = garage.StartInspection("teasel");
+        garage.Append("teasel", Some.Technician, _ => [new RecordingKept(second, Some.Recording, 1, null)]);
         return garage;
     }
 

@@ -22,7 +22,7 @@ public sealed class IndexMismatchTests : IDisposable
         var old = File.ReadAllBytes(IndexFile);
         using (var garage = Garage.Open(_folder.Path, Some.Clock()))
         {
-            garage.Note("otter", "a walrus");
+            garage.Note("teasel", "a walrus");
             garage.AddVehicle(Some.Technician, Some.Vehicle("Heron"));
         }
 
@@ -34,26 +34,26 @@ public sealed class IndexMismatchTests : IDisposable
     }
 
     [Fact]
-    public void Journal_cut_short_at_a_lines_end_is_noticed_once()
+    public void Journal_cut_short_at_a_lines_end_is_noticed_until_it_is_put_back()
     {
         using (FilledGarage.In(_folder))
         {
             // Closed in good order.
         }
 
-        var journal = _folder.At("vehicles", "otter", "journal.jsonl");
+        var journal = _folder.At("vehicles", "teasel", "journal.jsonl");
         File.WriteAllLines(journal, File.ReadAllLines(journal).SkipLast(1));
 
         using (var shorter = Garage.Open(_folder.Path, Some.Clock()))
         {
             var problem = Assert.Single(shorter.Problems);
-            Assert.Equal((false, "otter"), (problem.ReadOnly, problem.VehicleId));
-            Assert.Contains("no longer holds", problem.Message, StringComparison.Ordinal);
+            Assert.Equal((false, "teasel"), (problem.ReadOnly, problem.VehicleId));
+            Assert.Contains("was cut short", problem.Message, StringComparison.Ordinal);
             Assert.Empty(shorter.WaitingRecordings());
         }
 
         using var again = Garage.Open(_folder.Path, Some.Clock());
-        Assert.Empty(again.Problems);
+        Assert.Contains("was cut short", Assert.Single(again.Problems).Message, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -66,7 +66,7 @@ public sealed class IndexMismatchTests : IDisposable
             // Closed in good order.
         }
 
-        var journal = _folder.At("vehicles", "otter", "journal.jsonl");
+        var journal = _folder.At("vehicles", "teasel", "journal.jsonl");
         File.Delete(journal);
         if (empty)
         {
@@ -74,9 +74,12 @@ public sealed class IndexMismatchTests : IDisposable
         }
 
         using var again = Garage.Open(_folder.Path, Some.Clock());
-        Assert.Contains("holds no journal", Assert.Single(again.Problems).Message, StringComparison.Ordinal);
-        Assert.Null(again.FindVehicle("otter"));
-        Assert.Equal("otter-2", again.AddVehicle(Some.Technician, Some.Vehicle("Otter")));
+        var problem = Assert.Single(again.Problems);
+        Assert.Contains("missing or empty", problem.Message, StringComparison.Ordinal);
+        Assert.Equal((true, "teasel", false), (problem.ReadOnly, problem.VehicleId, problem.ClosesGarage));
+        Assert.Equal("teasel", again.FindVehicle("teasel")!.Name);
+        Assert.Throws<JournalReadOnlyException>(() => again.Note("teasel", "not from the beginning"));
+        Assert.Equal("teasel-2", again.AddVehicle(Some.Technician, Some.Vehicle("Teasel")));
     }
 
     [Fact]
@@ -87,10 +90,10 @@ public sealed class IndexMismatchTests : IDisposable
             // Closed in good order.
         }
 
-        Directory.Delete(_folder.At("vehicles", "otter"), recursive: true);
+        Directory.Delete(_folder.At("vehicles", "teasel"), recursive: true);
 
         using var again = Garage.Open(_folder.Path, Some.Clock());
-        Assert.Equal("otter", Assert.Single(again.Problems).VehicleId);
+        Assert.Equal("teasel", Assert.Single(again.Problems).VehicleId);
         Assert.Equal("Marigold", Assert.Single(again.Vehicles()).Name);
     }
 }

@@ -34,6 +34,8 @@ public sealed class IndexRepairTests : IDisposable
     [InlineData("a page overwritten")]
     [InlineData("not closed")]
     [InlineData("a folder")]
+    [InlineData("sum missing")]
+    [InlineData("sum of another")]
     public void Index_that_is_no_good_is_made_again_at_the_next_start(string state)
     {
         string before;
@@ -49,7 +51,7 @@ public sealed class IndexRepairTests : IDisposable
         Assert.Equal(before, FilledGarage.Everything(again));
         Assert.NotEqual(made, File.GetCreationTimeUtc(IndexFile));
         Assert.Equal(state == "a folder", again.Problems.Count == 1); // cannot be replaced: it works from memory
-        Assert.Equal(2, again.Append("otter", "Tess", _ => [new NoteWritten(0, null, "zebra")]).Inspections.Count);
+        Assert.Equal(2, again.Append("teasel", "Tess", _ => [new NoteWritten(0, null, "zebra")]).Inspections.Count);
         Assert.Single(again.Search("zebra"));
     }
 
@@ -88,7 +90,7 @@ public sealed class IndexRepairTests : IDisposable
         }
 
         Assert.Equal(before, FilledGarage.Everything(garage));
-        garage.Note("otter", "a walrus");
+        garage.Note("teasel", "a walrus");
         Assert.Single(garage.Search("walrus"));
         Assert.False(Assert.Single(garage.Problems).ReadOnly);
         garage.RebuildIndex();
@@ -120,6 +122,12 @@ public sealed class IndexRepairTests : IDisposable
                 break;
             case "not closed":
                 File.WriteAllBytes(LogFile, []);
+                break;
+            case "sum missing":
+                File.Delete(_folder.At("index.sha256"));
+                break;
+            case "sum of another":
+                File.WriteAllText(_folder.At("index.sha256"), new string('0', 64));
                 break;
             case "a folder":
                 File.Delete(IndexFile);

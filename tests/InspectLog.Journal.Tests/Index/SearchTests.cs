@@ -31,11 +31,14 @@ public sealed class SearchTests : IDisposable
     [InlineData("timing light", 1)]
     [InlineData("stand", 1)]
     [InlineData("9k", 1)]
+    [InlineData("9 k", 1)]
+    [InlineData("2 teasel", 0)] // a whole number is no beginning of another
+    [InlineData("Okafor", 12)] // who made an entry finds it
     [InlineData("", 0)]
     [InlineData("  ?! ", 0)]
     [InlineData("% _ @0 ' \" $.x", 0)]
     [InlineData("Lindqvist", 0)] // private facts are not searched
-    [InlineData("MG-000-42", 0)]
+    [InlineData("ZZ-000-42", 0)]
     public void Search_finds_entries_that_hold_every_word(string words, int hits)
     {
         using var garage = FilledGarage.In(_folder);
@@ -50,16 +53,16 @@ public sealed class SearchTests : IDisposable
 
         var hit = Assert.Single(garage.Search("nine kilohms"));
 
-        Assert.Equal(("otter", "Otter"), (hit.VehicleId, hit.VehicleName));
+        Assert.Equal(("teasel", "Teasel"), (hit.VehicleId, hit.VehicleName));
         Assert.Equal("Number three, nine kilohms.", hit.Text);
-        var entry = garage.Entries("otter")[(int)hit.Sequence - 1];
+        var entry = garage.Entries("teasel")[(int)hit.Sequence - 1];
         Assert.Equal(entry.Time, hit.Time);
         var recording = Assert.IsType<TranscriptMade>(entry.Body).Recording;
-        Assert.NotNull(garage.FindVehicle("otter")!.Inspection(hit.Inspection!.Value)!.FindVoiceNote(recording));
+        Assert.NotNull(garage.FindVehicle("teasel")!.Inspection(hit.Inspection!.Value)!.FindVoiceNote(recording));
     }
 
     [Fact]
-    public void Hits_are_the_hundred_newest_with_the_newest_first()
+    public void Hits_are_all_there_with_the_newest_first()
     {
         var clock = Some.Clock();
         using var garage = Garage.Open(_folder.Path, clock);
@@ -72,16 +75,8 @@ public sealed class SearchTests : IDisposable
 
         var hits = garage.Search("note");
 
-        Assert.Equal(Enumerable.Range(20, 100).Reverse().Select(n => $"note {n}"), hits.Select(hit => hit.Text));
+        Assert.Equal(Enumerable.Range(0, 120).Reverse().Select(n => $"note {n}"), hits.Select(hit => hit.Text));
     }
-
-    [Theory]
-    [InlineData("Plug no. 3: 0,7 mm", "plug no 3 0 7 mm")]
-    [InlineData("ÅÉÎøØ ŁÓDŹ", "aeioo lodz")]
-    [InlineData("ﬁlter ½ Ω", "filter 1 2 ω")]
-    [InlineData("", "")]
-    public void Text_is_cut_into_words_without_case_and_accents(string text, string words) =>
-        Assert.Equal(words, string.Join(' ', Words.Of(text)));
 
     [Fact]
     public void Word_without_end_can_be_kept_and_found()

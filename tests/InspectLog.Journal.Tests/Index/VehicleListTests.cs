@@ -15,7 +15,7 @@ public sealed class VehicleListTests : IDisposable
     {
         var clock = Some.Clock();
         using var garage = Garage.Open(_folder.Path, clock);
-        foreach (var name in new[] { "Otter", "Heron", "Marigold" })
+        foreach (var name in new[] { "Teasel", "Heron", "Marigold" })
         {
             clock.Advance(TimeSpan.FromMinutes(1));
             garage.AddVehicle(Some.Technician, Some.Vehicle(name));
@@ -24,7 +24,7 @@ public sealed class VehicleListTests : IDisposable
         clock.Advance(TimeSpan.FromMinutes(1));
         garage.Append("heron", Some.Technician, _ => [new VehiclePictured(Some.Photo), new VehicleDescribed("Grey Heron", " ", null)]);
 
-        Assert.Equal(["Grey Heron", "Marigold", "Otter"], garage.Vehicles().Select(vehicle => vehicle.Name));
+        Assert.Equal(["Grey Heron", "Marigold", "Teasel"], garage.Vehicles().Select(vehicle => vehicle.Name));
         var heron = garage.Vehicles()[0];
         Assert.Equal(("heron", " ", Some.Photo.Sha256), (heron.Id, heron.Description, heron.PictureSha256));
         Assert.Equal(clock.GetUtcNow(), heron.LastChanged);

@@ -6,6 +6,7 @@ using InspectLog.Journal.Tests.Support;
 namespace InspectLog.Journal.Tests.Storage;
 
 /// <summary>A process that appends is killed without warning, a hundred times at random moments.</summary>
+[Trait("Takes", "long")]
 public sealed class KillTests(ITestOutputHelper output)
 {
     private const int Folders = 5;

@@ -29,7 +29,18 @@ public sealed class OrderTests : IDisposable
         using var garage = Garage.Open(_folder.Path, Some.Clock(), _disk);
         var id = garage.AddVehicle(Some.Technician, Some.Vehicle());
 
-        AssertActs(() => garage.Append(id, "Tess", _ => Some.OneOfEachKind), "write", "sync");
+        AssertActs(() => garage.Append(id, "Tess", _ => [new NoteWritten(0, null, "one"), new NoteWritten(0, null, "two")]), "write", "sync");
+    }
+
+    [Fact]
+    public void Append_that_fails_is_taken_back_at_once()
+    {
+        using var garage = Garage.Open(_folder.Path, Some.Clock(), _disk);
+        var id = garage.AddVehicle(Some.Technician, Some.Vehicle());
+        _disk.Arm(2);
+
+        AssertActs(
+            () => Assert.Throws<JournalReadOnlyException>(() => garage.Note(id, "refused")), "write", "sync", "cut", "sync");
     }
 
     [Fact]
@@ -39,7 +50,7 @@ public sealed class OrderTests : IDisposable
 
         AssertActs(
             () => garage.AddVehicle(Some.Technician, Some.Vehicle()),
-            "write", "sync", _folder.At("vehicles", ".new-marigold"), _folder.At("vehicles"));
+            "write", "sync", _folder.At("vehicles", ".new-marigold"), _folder.At("vehicles"), "write", "sync", _folder.Path);
     }
 
     [Fact]
@@ -74,7 +85,7 @@ public sealed class OrderTests : IDisposable
         using var again = Garage.Open(_folder.Path, Some.Clock(), _disk);
 
         Assert.Equal(
-            [_folder.Path, "write", "sync", _folder.At("set-aside"), "sync", "write", "sync"], _disk.Log);
+            [_folder.Path, "write", "sync", _folder.At("set-aside"), "cut", "sync", "write", "sync", "write", "sync"], _disk.Log);
     }
 
     private void AssertActs(Action act, params string[] acts)

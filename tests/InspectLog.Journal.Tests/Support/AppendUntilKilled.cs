@@ -14,7 +14,7 @@ internal static class AppendUntilKilled
     {
         using var garage = Garage.Open(folder, TimeProvider.System);
         Say(Opened);
-        string[] ids = [Vehicle(garage, "Otter"), Vehicle(garage, "Heron")];
+        string[] ids = [Vehicle(garage, "Teasel"), Vehicle(garage, "Heron")];
         Parallel.ForEach(ids, id => Append(garage, id));
         return 0;
     }

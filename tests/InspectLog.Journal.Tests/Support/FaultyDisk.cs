@@ -13,11 +13,12 @@ internal sealed class FaultyDisk : IDurable
     private int _failAt;
     private int _error;
     private double _written;
+    private bool _forGood;
 
     /// <summary>How many acts there were.</summary>
     public int Acts => Log.Count;
 
-    /// <summary>What was done, in order: "write", "sync", or the path of a folder that was synced.</summary>
+    /// <summary>What was done, in order: "write", "cut", "sync", or the path of a folder that was synced.</summary>
     public List<string> Log { get; } = [];
 
     /// <summary>Makes an act to come fail.</summary>
@@ -28,6 +29,13 @@ internal sealed class FaultyDisk : IDurable
     {
         (_failAt, _error, _written) = (Acts + act, error, written);
         return this;
+    }
+
+    /// <summary>Makes every act fail from one to come on.</summary>
+    public FaultyDisk ArmForGood(int act, double written)
+    {
+        _forGood = true;
+        return Arm(act, written: written);
     }
 
     public byte[] ReadAfresh(string path) => _real.ReadAfresh(path);
@@ -42,6 +50,8 @@ internal sealed class FaultyDisk : IDurable
 
         _real.Write(file, bytes, at);
     }
+
+    public void Cut(SafeFileHandle file, long length) => Act("cut", () => _real.Cut(file, length));
 
     public void Sync(SafeFileHandle file) => Act("sync", () => _real.Sync(file));
 
@@ -60,6 +70,6 @@ internal sealed class FaultyDisk : IDurable
     private bool IsToFail(string act)
     {
         Log.Add(act);
-        return Acts == _failAt;
+        return Acts == _failAt || (_forGood && Acts > _failAt && _failAt > 0);
     }
 }

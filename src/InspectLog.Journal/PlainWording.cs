@@ -1,19 +1,28 @@
 using InspectLog.Journal.Entries;
+using InspectLog.Journal.Record;
+using InspectLog.Journal.State;
 
-namespace InspectLog.Journal.Index;
+namespace InspectLog.Journal;
 
-/// <summary>What of an entry can be searched for.</summary>
-internal static class SearchText
+/// <summary>Entries as they stand in the journal, for whoever opens it without knowing the sheets.</summary>
+internal sealed class PlainWording : IEntryWording
 {
-    /// <summary>The text; null where there is nothing to find. Private facts are left out on purpose: they can be
-    /// erased from the journal, and must not live on in the index.</summary>
-    public static string? Of(EntryBody? body) => body switch
+    /// <inheritdoc/>
+    public string Version => "plain 2";
+
+    /// <inheritdoc/>
+    public EntryText? Of(VehicleState vehicle, JournalEntry entry) =>
+        TextOf(entry.Body) is { } text ? new(text, []) : null;
+
+    private static string? TextOf(EntryBody? body) => body switch
     {
         VehicleAdded v => Join(v.Name, v.Description),
         VehicleDescribed v => Join(v.Name, v.Description),
         WearPartAdded p => p.Name,
+        InspectionStarted s => $"{s.Sheet}: {s.Technician}",
         TranscriptMade { Text.Length: > 0 } t => t.Text,
         NoteWritten n => n.Text,
+        PhotoKept { Caption: { Length: > 0 } caption } => caption,
         ReadingDecided r => At(r.Check, r.Cylinder, r.AsGiven),
         ObservationMade o => At(o.Check, o.Cylinder, o.Negated ? "not " + o.Condition : o.Condition),
         ActionDone a => At(a.Check, a.Cylinder, a.Action),

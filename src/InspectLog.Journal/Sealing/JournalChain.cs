@@ -1,0 +1,49 @@
+using InspectLog.Journal.Record;
+using InspectLog.Journal.Storage;
+using InspectLog.Journal.Verification;
+
+namespace InspectLog.Journal.Sealing;
+
+/// <summary>What of a journal seals are held against: the hashes of its sound entries, and which are withheld.</summary>
+public sealed class JournalChain
+{
+    private readonly EntryHashes _hashes;
+
+    private JournalChain(EntryHashes hashes, IReadOnlyList<long> withheld, bool isDamaged) =>
+        (_hashes, Withheld, IsDamaged) = (hashes, withheld, isDamaged);
+
+    /// <summary>How many entries there are: the sequence of the last, 0 where there is none.</summary>
+    public long Count => _hashes.Last;
+
+    /// <summary>Sequences of those whose bodies are withheld, rising.</summary>
+    public IReadOnlyList<long> Withheld { get; }
+
+    /// <summary>Whether lines of the journal are damaged, so that entries are missing here.</summary>
+    public bool IsDamaged { get; }
+
+    /// <summary>The chain of a journal.</summary>
+    /// <param name="entries">Its sound entries, by rising sequence.</param>
+    /// <param name="isDamaged">Whether there are lines that are not sound.</param>
+    public static JournalChain Of(IReadOnlyList<JournalEntry> entries, bool isDamaged = false) => new(
+        EntryHashes.Of(entries), [.. entries.Where(entry => entry.IsWithheld).Select(entry => entry.Sequence)], isDamaged);
+
+    /// <summary>The chain of a journal that was looked through.</summary>
+    internal static JournalChain Of(JournalFacts facts) => new(facts.Hashes, facts.Withheld, facts.Damage.Count > 0);
+
+    /// <summary>The chain of a vehicle's journal, read from its file without a lock and without writing.</summary>
+    /// <exception cref="UnknownVehicleException">There is no such vehicle in the data folder.</exception>
+    /// <exception cref="IOException">The journal cannot be read.</exception>
+    public static JournalChain Read(string dataFolder, string vehicleId)
+    {
+        var file = VehicleIds.IsId(vehicleId) ? new DataFolder(Path.GetFullPath(dataFolder)).Journal(vehicleId) : null;
+        if (file is null || !File.Exists(file))
+        {
+            throw new UnknownVehicleException(vehicleId);
+        }
+
+        return Of(JournalFacts.Of(ReadOnlyScan.Of(file)));
+    }
+
+    /// <summary>The hash of the entry of a sequence, lower-case hex; null where there is none.</summary>
+    public string? HashOf(long sequence) => _hashes.At(sequence);
+}
