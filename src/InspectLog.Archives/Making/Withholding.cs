@@ -1,0 +1,48 @@
+using InspectLog.Journal.Entries;
+using InspectLog.Journal.Record;
+using InspectLog.Journal.State;
+
+namespace InspectLog.Archives.Making;
+
+/// <summary>Which entries a profile withholds. Pure.</summary>
+public static class Withholding
+{
+    /// <summary>Sequences of the entries whose bodies are not given.</summary>
+    /// <param name="entries">The journal.</param>
+    /// <param name="vehicle">What it says as a whole.</param>
+    /// <param name="profile">The profile.</param>
+    public static IReadOnlySet<long> Of(IReadOnlyList<JournalEntry> entries, VehicleState vehicle, ArchiveProfile profile)
+    {
+        var leftOut = profile.WithholdsLeftOutOfReport ? LeftOut(vehicle) : [];
+        return entries
+            .Where(entry => (profile.WithholdsPrivateFacts && entry.Kind == PrivateFacts)
+                || leftOut.Contains(entry.Sequence)
+                || (About(entry.Body) is { } capture && leftOut.Contains(capture)))
+            .Select(entry => entry.Sequence)
+            .ToHashSet();
+    }
+
+    // By its kind, so that those of a later version are withheld as well.
+    private const string PrivateFacts = "private-facts";
+
+    private static HashSet<long> LeftOut(VehicleState vehicle) =>
+    [
+        .. vehicle.Inspections
+            .SelectMany(inspection => inspection.Everything.OfType<Capture>())
+            .Where(capture => capture.History.IsLeftOutOfReport)
+            .Select(capture => capture.Sequence),
+    ];
+
+    /// <summary>The note or photo of which an entry says something in words or pictures; null where it does not.</summary>
+    private static long? About(EntryBody? body) => body switch
+    {
+        AmendableBody { Amends: { } first } => first,
+        TranscriptMade transcript => transcript.Recording,
+        TranscriptFailed failed => failed.Recording,
+        FindingsProposed proposed => proposed.Recording,
+        CommandHeard heard => heard.Recording,
+        CommandDone done => done.Recording,
+        EntryWithdrawn withdrawn => withdrawn.Entry,
+        _ => null,
+    };
+}
