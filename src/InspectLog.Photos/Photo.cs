@@ -8,9 +8,11 @@ namespace InspectLog.Photos;
 /// <param name="Height">Height in pixels, as it is shown upright.</param>
 public sealed record PhotoFacts(PhotoFormat Format, int Width, int Height)
 {
-    /// <summary>When the camera says the photo was taken: its own clock, local time as written, no zone (EXIF
-    /// DateTimeOriginal, else DateTimeDigitized). Null where the file does not say. The clock can be wrong.</summary>
-    public DateTime? Taken { get; init; }
+    /// <summary>When the camera says the photo was taken; null where the file does not say.</summary>
+    public DateTime? Taken => Camera?.Taken;
+
+    /// <summary>What the camera wrote into the file; null where it wrote nothing.</summary>
+    public CameraFacts? Camera { get; init; }
 
     /// <summary>How the stored picture has to be turned to be upright.</summary>
     internal Orientation Orientation { get; init; } = Orientation.Upright;

@@ -3,10 +3,8 @@ using InspectLog.Photos.Imaging;
 
 namespace InspectLog.Photos;
 
-/// <summary>Examines files sent as photos and makes the copies that are shown. What a file is called or said to be does
-/// not matter; its content decides.</summary>
-/// <remarks>Both methods are thread safe. <see cref="MakeCopy"/> holds the whole picture in memory (four bytes a
-/// pixel), so callers make one copy at a time.</remarks>
+/// <summary>Examines files sent as photos. What a file is called or said to be does not matter; its content decides. No
+/// pixel is decoded here: a <see cref="Developing.IPhotoDeveloper"/> does that.</summary>
 public static class PhotoIntake
 {
     /// <summary>Largest file taken, bytes.</summary>
@@ -20,15 +18,28 @@ public static class PhotoIntake
     public const int LongestEdge = 20_000;
 
     /// <summary>Longest edge of the display copy, pixels.</summary>
-    public const int DisplayEdge = 1600;
+    public const int DisplayEdge = 2048;
 
     /// <summary>Longest edge of the thumbnail, pixels.</summary>
     public const int ThumbnailEdge = 320;
 
-    /// <summary>Checks that a file is a whole photo of a format and size taken. Reads its structure and header only:
-    /// no pixel is decoded, whatever size the file claims.</summary>
-    public static PhotoResult Examine(ReadOnlyMemory<byte> file)
+    /// <summary>Longest edge of the copy for paper, pixels: a page of A4 across at 300 dots an inch, less its margins.</summary>
+    public const int PrintEdge = 3300;
+
+    /// <summary>JPEG quality of the display copy and the thumbnail.</summary>
+    public const int DisplayQuality = 85;
+
+    /// <summary>JPEG quality of the copy for paper.</summary>
+    public const int PrintQuality = 90;
+
+    /// <summary>Checks that a file is a whole photo of a format and size taken. Reads its structure and header, and
+    /// counts the pixel data of a PNG while unpacking it; no pixel is decoded, whatever size the file claims.</summary>
+    public static PhotoResult Examine(ReadOnlyMemory<byte> file) => Look(file, out _);
+
+    /// <summary>Looks at a file as <see cref="Examine"/> does, and gives the structure of one that is taken.</summary>
+    internal static PhotoResult Look(ReadOnlyMemory<byte> file, out PhotoStructure.Whole? structure)
     {
+        structure = null;
         if (file.IsEmpty)
             return Refusals.Empty;
 
@@ -38,39 +49,24 @@ public static class PhotoIntake
         if (file.Length > LargestFile)
             return Refusals.FileTooLarge(file.Length);
 
-        return PhotoStructure.Read(format, file) switch
+        switch (PhotoStructure.Read(format, file))
         {
-            PhotoStructure.Whole whole => ExamineWhole(whole, file),
-            PhotoStructure.Faulty(var fault) => Refusals.Fault(fault),
-            var other => throw new InvalidOperationException($"Unknown structure {other}."),
-        };
-    }
-
-    /// <summary>Makes a JPEG copy, upright, with its longest edge at most <paramref name="longestEdge"/>, without any
-    /// metadata of the original: no EXIF, XMP, IPTC, location, comment or colour profile. Transparent parts become
-    /// white.</summary>
-    /// <param name="file">A file that <see cref="Examine"/> accepted.</param>
-    /// <param name="longestEdge">Longest edge in pixels, 1 to <see cref="LongestEdge"/>; smaller pictures are not
-    /// enlarged.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The edge is out of range.</exception>
-    /// <exception cref="InvalidDataException">The file cannot be decoded after all.</exception>
-    public static byte[] MakeCopy(ReadOnlyMemory<byte> file, int longestEdge)
-    {
-        ArgumentOutOfRangeException.ThrowIfLessThan(longestEdge, 1);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(longestEdge, LongestEdge);
-
-        return Examine(file) switch
-        {
-            PhotoResult.Ok ok => UprightCopy.Make(file, ok.Facts.Orientation, longestEdge),
-            PhotoResult.Refused refused => throw new InvalidDataException(refused.Message),
-            var other => throw new InvalidOperationException($"Unknown result {other}."),
-        };
+            case PhotoStructure.Whole whole:
+                structure = whole;
+                return ExamineWhole(whole, file);
+            case PhotoStructure.Faulty(var fault):
+                return Refusals.Fault(fault);
+            case var other:
+                throw new InvalidOperationException($"Unknown structure {other}.");
+        }
     }
 
     private static PhotoResult ExamineWhole(PhotoStructure.Whole whole, ReadOnlyMemory<byte> file)
     {
         if (Math.Max(whole.Width, whole.Height) > LongestEdge || (long)whole.Width * whole.Height > MostPixels)
             return Refusals.TooManyPixels(whole.Width, whole.Height);
+        if (whole.Png?.Fault() is { } fault)
+            return Refusals.Fault(fault);
         if (!SafeDecoder.Identifies(file, whole.Width, whole.Height))
             return Refusals.Fault(StructureFault.Damaged);
 
@@ -80,7 +76,7 @@ public static class PhotoIntake
             : (whole.Width, whole.Height);
         return new PhotoResult.Ok(new PhotoFacts(whole.Format, width, height)
         {
-            Taken = exif.Taken,
+            Camera = exif.Camera,
             Orientation = exif.Orientation,
         });
     }

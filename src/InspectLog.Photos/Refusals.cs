@@ -13,8 +13,8 @@ internal static class Refusals
     {
         FileKind.Heic =>
             "This is a HEIC photo, which only some programs can read. Send it as a JPEG. To have the phone take JPEG " +
-            "from now on: on an iPhone choose Settings, Camera, Formats, Most Compatible; on an Android phone turn " +
-            "off high efficiency pictures in the settings of its camera.",
+            "from now on, look in the settings of its camera for the picture format and choose JPEG, or the most " +
+            "compatible one; or share the photo from the phone's gallery as a JPEG.",
         FileKind.Avif => Convert("an AVIF picture"),
         FileKind.JpegXl => Convert("a JPEG XL picture"),
         FileKind.Jpeg2000 => Convert("a JPEG 2000 picture"),
@@ -50,9 +50,12 @@ internal static class Refusals
     {
         StructureFault.EndsEarly => new(
             PhotoProblem.Broken, "The photo is not whole: the file ends early. Send it again, or take it again."),
+        StructureFault.PixelsMissing => new(
+            PhotoProblem.Broken,
+            "The photo is not whole: part of the picture is missing in the file. Send it again, or take it again."),
         StructureFault.RareCoding => new(
             PhotoProblem.OtherFormat,
-            "This JPEG is stored in a rare way that cannot be shown here. Open it in a picture program and save it " +
+            "This picture is stored in a rare way that cannot be shown here. Open it in a picture program and save it " +
             "as an ordinary JPEG."),
         _ => new(
             PhotoProblem.Broken, "The photo is damaged and cannot be shown. Send it again, or take it again."),

@@ -118,7 +118,7 @@ public sealed class BrokenPhotoTests
     [Fact]
     public void Copy_of_a_broken_photo_is_an_invalid_data_error()
     {
-        Assert.Throws<InvalidDataException>(() => PhotoIntake.MakeCopy(Pictures.Jpeg().AsMemory(..^10), 320));
+        Assert.Throws<InvalidDataException>(() => Expect.Copy(Pictures.Jpeg().AsMemory(..^10), 320));
     }
 
     private static void RefuseEveryCut(byte[] file)

@@ -14,7 +14,7 @@ public sealed class CopyTests
     [InlineData(1600, 1067)]
     public void Large_photo_is_made_smaller_in_proportion(int edge, int otherEdge)
     {
-        var copy = Image.Load(PhotoIntake.MakeCopy(Pictures.Jpeg(2400, 1600), edge));
+        var copy = Image.Load(Expect.Copy(Pictures.Jpeg(2400, 1600), edge));
 
         Assert.Equal(new Size(edge, otherEdge), copy.Size());
     }
@@ -22,13 +22,13 @@ public sealed class CopyTests
     [Fact]
     public void Small_photo_is_not_enlarged()
     {
-        Assert.Equal(new Size(48, 32), Image.Load(PhotoIntake.MakeCopy(Pictures.Jpeg(), 1600)).Size());
+        Assert.Equal(new Size(48, 32), Image.Load(Expect.Copy(Pictures.Jpeg(), 1600)).Size());
     }
 
     [Fact]
     public void Copy_shows_the_same_picture()
     {
-        using var copy = Image.Load<Rgba32>(PhotoIntake.MakeCopy(Pictures.Jpeg(480, 320), 48));
+        using var copy = Image.Load<Rgba32>(Expect.Copy(Pictures.Jpeg(480, 320), 48));
         using var expected = Pictures.Gradient(48, 32);
 
         for (var y = 0; y < copy.Height; y++)
@@ -41,7 +41,7 @@ public sealed class CopyTests
     {
         var file = Pictures.Save(new Image<Rgba32>(16, 16, new Rgba32(0, 0, 0, 0)), new PngEncoder());
 
-        using var copy = Image.Load<Rgba32>(PhotoIntake.MakeCopy(file, 16));
+        using var copy = Image.Load<Rgba32>(Expect.Copy(file, 16));
 
         AssertNear(new Rgba32(255, 255, 255), copy[8, 8]);
     }
@@ -57,7 +57,7 @@ public sealed class CopyTests
         var before = file.ToArray();
         AssertTellsMuch(file);
 
-        var copy = PhotoIntake.MakeCopy(file, 32);
+        var copy = Expect.Copy(file, 32);
 
         Assert.Equal(before, file);
         // JFIF header (APP0), quantisation, frame, Huffman tables, scan: no APP1 to APP15, no comment.
@@ -82,7 +82,7 @@ public sealed class CopyTests
 
         var before = GC.GetAllocatedBytesForCurrentThread();
         Expect.Taken(file);
-        PhotoIntake.MakeCopy(file, 8);
+        Expect.Copy(file, 8);
 
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 50_000_000);
     }

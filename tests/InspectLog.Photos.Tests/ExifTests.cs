@@ -33,7 +33,7 @@ public sealed class ExifTests
 
             var facts = Expect.Taken(file);
             Assert.Equal((64, 32), (facts.Width, facts.Height));
-            using var copy = Image.Load<Rgb24>(PhotoIntake.MakeCopy(file, 64));
+            using var copy = Image.Load<Rgb24>(Expect.Copy(file, 64));
             Assert.Equal(new Size(64, 32), copy.Size());
             foreach (var (x, y) in ((int, int)[])[(8, 8), (56, 8), (8, 24), (56, 24)])
                 Assert.True(Distance(Scene(x, y), copy[x, y]) < 40, $"{x},{y} is {copy[x, y]}, not {Scene(x, y)}");
@@ -80,6 +80,46 @@ public sealed class ExifTests
         var file = Pictures.JpegWithExif(exif => exif.SetValue(ExifTag.DateTimeOriginal, text));
 
         Assert.Null(Expect.Taken(file).Taken);
+    }
+
+    [Fact]
+    public void What_the_camera_wrote_of_itself_is_read_but_for_place_and_serial_number()
+    {
+        var file = Pictures.JpegWithExif(exif =>
+        {
+            exif.SetValue(ExifTag.Make, "Pinhole Works");
+            exif.SetValue(ExifTag.Model, "P2\u202E\u0007");
+            exif.SetValue(ExifTag.LensModel, "4 mm");
+            exif.SetValue(ExifTag.ExposureTime, new Rational(1, 125));
+            exif.SetValue(ExifTag.FNumber, new Rational(18, 10));
+            exif.SetValue(ExifTag.ISOSpeedRatings, new ushort[] { 400 });
+            exif.SetValue(ExifTag.FocalLength, new Rational(42, 10));
+            exif.SetValue(ExifTag.DateTimeOriginal, "2025:05:03 14:07:09");
+            exif.SetValue(ExifTag.OffsetTimeOriginal, "-03:30");
+            exif.SetValue(ExifTag.SerialNumber, "1234567");
+        });
+
+        var camera = Expect.Taken(file).Camera!;
+
+        Assert.Equal(("Pinhole Works", "P2", "4 mm", 400), (camera.Maker, camera.Model, camera.Lens, camera.Sensitivity));
+        Assert.Equal((0.008, 1.8, 4.2), (camera.Exposure!.Value, camera.Aperture!.Value, camera.FocalLength!.Value));
+        Assert.Equal(new TimeSpan(-3, -30, 0), camera.Offset);
+        Assert.DoesNotContain("1234567", camera.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Camera_that_writes_nonsense_has_written_nothing()
+    {
+        var file = Pictures.JpegWithExif(exif =>
+        {
+            exif.SetValue(ExifTag.Make, " \0 ");
+            exif.SetValue(ExifTag.ExposureTime, new Rational(0, 0));
+            exif.SetValue(ExifTag.FNumber, new Rational(uint.MaxValue, 1));
+            exif.SetValue(ExifTag.ISOSpeedRatings, Array.Empty<ushort>());
+            exif.SetValue(ExifTag.OffsetTimeOriginal, "+99:99");
+        });
+
+        Assert.Null(Expect.Taken(file).Camera);
     }
 
     [Fact]

@@ -28,7 +28,7 @@ public sealed class WholePhotoTests
         });
 
         Assert.Equal(new PhotoFacts(PhotoFormat.Png, 48, 32), Expect.Taken(file));
-        Assert.Equal(new Size(48, 32), Image.Load(PhotoIntake.MakeCopy(file, 320)).Size());
+        Assert.Equal(new Size(48, 32), Image.Load(Expect.Copy(file, 320)).Size());
     }
 
     [Theory]
@@ -40,7 +40,7 @@ public sealed class WholePhotoTests
         var file = SampleFiles.Read(name);
 
         Assert.Equal(new PhotoFacts(PhotoFormat.Jpeg, 40, 24), Expect.Taken(file));
-        Assert.Equal(new Size(40, 24), Image.Load(PhotoIntake.MakeCopy(file, 320)).Size());
+        Assert.Equal(new Size(40, 24), Image.Load(Expect.Copy(file, 320)).Size());
     }
 
     [Fact]
@@ -52,7 +52,7 @@ public sealed class WholePhotoTests
         byte[] file = [.. jpeg[..tables], 0xFF, 0xFF, 0xFF, .. jpeg[tables..]];
 
         Expect.Taken(file);
-        Assert.Equal(PhotoIntake.MakeCopy(jpeg, 32), PhotoIntake.MakeCopy(file, 32));
+        Assert.Equal(Expect.Copy(jpeg, 32), Expect.Copy(file, 32));
     }
 
     [Fact]
@@ -61,7 +61,7 @@ public sealed class WholePhotoTests
         byte[] file = [.. Pictures.Jpeg(), .. "\0\0\0\x18"u8, .. "ftypmp42"u8, .. new byte[5000]];
 
         Expect.Taken(file);
-        Assert.Equal(new Size(48, 32), Image.Load(PhotoIntake.MakeCopy(file, 320)).Size());
+        Assert.Equal(new Size(48, 32), Image.Load(Expect.Copy(file, 320)).Size());
     }
 
     [Fact]
@@ -78,6 +78,6 @@ public sealed class WholePhotoTests
         var file = buffer.AsMemory(100, photo.Length);
 
         Expect.Taken(file);
-        Assert.Equal(PhotoIntake.MakeCopy(photo, 32), PhotoIntake.MakeCopy(file, 32));
+        Assert.Equal(Expect.Copy(photo, 32), Expect.Copy(file, 32));
     }
 }

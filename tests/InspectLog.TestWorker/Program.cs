@@ -1,8 +1,9 @@
 using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Hearing.Worker;
+using InspectLog.Photos.Worker;
 using InspectLog.TestWorker;
 
-// A speech worker for the tests: the real one, or one that misbehaves in a given way.
+// A speech or photo worker for the tests: the real one, or one that misbehaves in a given way.
 switch (args)
 {
     case ["whisper"]:
@@ -10,6 +11,15 @@ switch (args)
         return 0;
     case ["whisper", var model]:
         await SpeechWorkerServer.RunWhisperAsync(SpeechModels.With(model), CancellationToken.None);
+        return 0;
+    case ["real-photos"]:
+        await PhotoWorkerServer.RunAsync();
+        return 0;
+    case ["photos"]:
+        await ScriptedPhotos.RunAsync(null);
+        return 0;
+    case ["photos", var file]:
+        await ScriptedPhotos.RunAsync(file);
         return 0;
     case ["ends-at-once"]:
         await Console.Error.WriteLineAsync("no memory");

@@ -4,9 +4,9 @@ using SixLabors.ImageSharp.Metadata.Profiles.Exif;
 
 namespace InspectLog.Photos.Formats;
 
-/// <summary>The two facts taken from EXIF: which way up, and when. Unreadable EXIF is no reason to refuse a photo; it
+/// <summary>What is taken from EXIF: which way up, when and by what. Unreadable EXIF is no reason to refuse a photo; it
 /// then says nothing.</summary>
-internal readonly record struct ExifFacts(Orientation Orientation, DateTime? Taken)
+internal readonly record struct ExifFacts(Orientation Orientation, CameraFacts? Camera)
 {
     private static readonly ExifFacts None = new(Orientation.Upright, null);
 
@@ -18,7 +18,7 @@ internal readonly record struct ExifFacts(Orientation Orientation, DateTime? Tak
         try
         {
             var profile = new ExifProfile(exif.ToArray());
-            return new ExifFacts(OrientationOf(profile), TakenOf(profile));
+            return new ExifFacts(OrientationOf(profile), CameraReading.Of(profile, TakenOf(profile)));
         }
         catch (Exception problem) when (SafeDecoder.IsFaultOfTheFile(problem))
         {

@@ -13,7 +13,11 @@ internal abstract record PhotoStructure
     /// <param name="Height">Height as stored, pixels.</param>
     /// <param name="Exif">The TIFF structure of the first EXIF block; empty where there is none.</param>
     internal sealed record Whole(PhotoFormat Format, int Width, int Height, ReadOnlyMemory<byte> Exif)
-        : PhotoStructure;
+        : PhotoStructure
+    {
+        /// <summary>What the pixels of a PNG are made of; null for a JPEG.</summary>
+        public PngParts? Png { get; init; }
+    }
 
     internal sealed record Faulty(StructureFault Fault) : PhotoStructure;
 
@@ -32,4 +36,7 @@ internal enum StructureFault
     EndsEarly,
     Damaged,
     RareCoding,
+
+    /// <summary>The file is whole from end to end, but holds fewer pixels than its header says.</summary>
+    PixelsMissing,
 }

@@ -33,13 +33,20 @@ internal static class SafeDecoder
         }
     }
 
-    /// <summary>Decodes the whole picture.</summary>
+    /// <summary>Decodes the whole picture of a JPEG, which is opaque.</summary>
     /// <exception cref="InvalidDataException">It cannot be decoded.</exception>
-    public static Image<Rgba32> Decode(ReadOnlyMemory<byte> file)
+    public static Image<Rgb24> DecodeJpeg(ReadOnlyMemory<byte> file) => Decode<Rgb24>(file);
+
+    /// <summary>Decodes the whole picture of a PNG, which may be transparent.</summary>
+    /// <exception cref="InvalidDataException">It cannot be decoded.</exception>
+    public static Image<Rgba32> DecodePng(ReadOnlyMemory<byte> file) => Decode<Rgba32>(file);
+
+    private static Image<T> Decode<T>(ReadOnlyMemory<byte> file)
+        where T : unmanaged, IPixel<T>
     {
         try
         {
-            return Image.Load<Rgba32>(OnlyPhotos, AsStream(file));
+            return Image.Load<T>(OnlyPhotos, AsStream(file));
         }
         catch (Exception problem) when (IsFaultOfTheFile(problem))
         {
@@ -62,6 +69,9 @@ internal static class SafeDecoder
                 AllocationLimitMegabytes = AllocationLimitMegabytes,
                 MaximumPoolSizeMegabytes = PoolMegabytes,
             }),
+
+            // Several photos are developed at once, each on a core of its own.
+            MaxDegreeOfParallelism = 1,
         };
         configuration.ImageFormatsManager.SetDecoder(JpegFormat.Instance, new JpegDecoder { IgnoreMetadata = true });
         configuration.ImageFormatsManager.SetDecoder(PngFormat.Instance, new PngDecoder { IgnoreMetadata = true });

@@ -29,12 +29,23 @@ internal static class PngChunks
         return Chunk("IHDR", data);
     }
 
-    public static byte[] Pixels(int width, int height)
+    /// <summary>A header of any colour type and depth.</summary>
+    public static byte[] Header(int width, int height, byte depth, byte colour, bool interlaced)
+    {
+        var data = Header(width, height)[8..21];
+        (data[8], data[9], data[12]) = (depth, colour, interlaced ? (byte)1 : (byte)0);
+        return Chunk("IHDR", data);
+    }
+
+    public static byte[] Pixels(int width, int height) => Chunk("IDAT", Packed((width + 1) * height));
+
+    /// <summary>So many zero bytes, compressed as pixel data is.</summary>
+    public static byte[] Packed(int zeros)
     {
         using var packed = new MemoryStream();
         using (var zlib = new ZLibStream(packed, CompressionLevel.Optimal))
-            zlib.Write(new byte[(width + 1) * height]);
-        return Chunk("IDAT", packed.ToArray());
+            zlib.Write(new byte[zeros]);
+        return packed.ToArray();
     }
 
     public static byte[] End() => Chunk("IEND", []);
