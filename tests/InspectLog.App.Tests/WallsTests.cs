@@ -17,9 +17,12 @@ public sealed class WallsTests
     {
         ["Measuring"] = typeof(Measuring.Limits).Assembly,
         ["Checks"] = typeof(Checks.CheckSheet).Assembly,
+        ["Doubts"] = typeof(Doubts.Doubt).Assembly,
         ["Dictation"] = typeof(Dictation.Hearing.PcmAudio).Assembly,
         ["Photos"] = typeof(Photos.PhotoIntake).Assembly,
         ["Journal"] = typeof(Journal.Garage).Assembly,
+        ["Archives"] = typeof(Archives.ArchiveLayout).Assembly,
+        ["Inspecting"] = typeof(Inspecting.BenchScene).Assembly,
         [App] = typeof(Links).Assembly,
     };
 
@@ -30,10 +33,13 @@ public sealed class WallsTests
     {
         { "Measuring", [] },
         { "Checks", ["Measuring"] },
-        { "Dictation", ["Checks", "Measuring"] },
+        { "Doubts", [] },
+        { "Dictation", ["Checks", "Measuring", "Doubts"] },
         { "Photos", [] },
-        { "Journal", ["Checks", "Measuring"] },
-        { App, ["Measuring", "Checks", "Dictation", "Photos", "Journal"] },
+        { "Journal", ["Measuring", "Doubts"] },
+        { "Archives", ["Journal"] },
+        { "Inspecting", ["Measuring", "Checks", "Doubts", "Dictation", "Journal"] },
+        { App, ["Measuring", "Checks", "Doubts", "Dictation", "Photos", "Journal", "Archives", "Inspecting"] },
     };
 
     /// <summary>Namespaces from outside that one room alone may use.</summary>
@@ -42,6 +48,7 @@ public sealed class WallsTests
         { "Microsoft.AspNetCore", App },
         { "System.CommandLine", App },
         { "LiteDB", "Journal" },
+        { "System.IO.Hashing", "Archives" },
         { "Whisper.net", "Dictation" },
         { "SixLabors.ImageSharp", "Photos" },
         { "MathNet.Numerics", "Measuring" },
@@ -65,11 +72,26 @@ public sealed class WallsTests
     {
         var built = Directory.GetFiles(AppContext.BaseDirectory, "InspectLog.*.dll")
             .Select(file => Path.GetFileNameWithoutExtension(file)["InspectLog.".Length..])
-            .Where(name => !name.EndsWith(".Tests", StringComparison.Ordinal))
+            .Where(name => !name.EndsWith(".Tests", StringComparison.Ordinal) && name != "TestWorker")
             .Append(App);
 
         Assert.Equal(built.Order(), Rooms.Keys.Order());
         Assert.Equal(built.Order(), Walls.Select(row => row.Data.Item1).Order());
+    }
+
+    /// <summary>The features of the app stand side by side: where one uses another, that one does not use it back, on no
+    /// way round.</summary>
+    [Fact]
+    public void Features_of_the_app_do_not_use_each_other_in_a_circle()
+    {
+        var uses = House.Types.Where(type => FeatureOf(type) is not null)
+            .SelectMany(type => type.Dependencies.Select(one => (From: FeatureOf(type)!, To: FeatureOf(one.Target))))
+            .Where(one => one.To is not null && one.To != one.From)
+            .ToLookup(one => one.From, one => one.To!);
+
+        Assert.True(uses.Count > 5);
+        Assert.Empty(uses.SelectMany(from => Reached(from.Key, uses).Where(to => Reached(to, uses).Contains(from.Key))
+            .Select(to => $"{from.Key} uses {to} and is used by it")));
     }
 
     /// <summary>A control: rooms do use each other where they may, so rules that say they do not must fail. Without
@@ -79,6 +101,26 @@ public sealed class WallsTests
     {
         Assert.NotEmpty(BreachesBetween(App, "Journal"));
         Assert.NotEmpty(BreachesBetween("Checks", "Measuring"));
+    }
+
+    /// <summary>The feature a type of the app belongs to: the first name below the app's own. Features are wired
+    /// together by what starts the program, which is none itself.</summary>
+    private static string? FeatureOf(IType type) =>
+        type.FullName.Split('.') is ["InspectLog", App, var feature, _, ..] && feature is not ("Hosting" or "Commands") ? feature : null;
+
+    private static HashSet<string> Reached(string from, ILookup<string, string> uses)
+    {
+        var reached = new HashSet<string>();
+        var next = new Stack<string>(uses[from]);
+        while (next.TryPop(out var one))
+        {
+            foreach (var further in reached.Add(one) ? uses[one] : [])
+            {
+                next.Push(further);
+            }
+        }
+
+        return reached;
     }
 
     private static IEnumerable<string> BreachesBetween(string room, string other) =>

@@ -33,7 +33,7 @@ export class Microphone {
     this.#stream = await navigator.mediaDevices.getUserMedia(constraints);
     try {
       this.#context = new AudioContext();
-      await this.#context.audioWorklet.addModule(new URL("./recorder-worklet.js", import.meta.url));
+      await this.#context.audioWorklet.addModule("/js/recorder-worklet.js");
       await begun(this.#context);
       this.#gatherer = new AudioWorkletNode(this.#context, "gatherer", { numberOfOutputs: 0, channelCount: 1, channelCountMode: "explicit" });
       this.#gatherer.port.onmessage = ({ data }) => this.onblock(data);

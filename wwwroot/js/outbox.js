@@ -1,36 +1,75 @@
-// Recordings on their way to the server. One that could not be sent stays here, in memory, until it is sent,
-// saved as a file or thrown away; leaving the page before that asks first.
+// Recordings on their way to the server, and forms that could not be sent. Each is given an id and the time it was captured
+// once, and goes with both however often it is sent: from here again after an answer got lost, after a reload, from another
+// tab. One that could not be sent stays until it is sent, saved as a file or thrown away.
 
 import { announce } from "./announce.js";
+import { count, list, status, unlist } from "./outbox-list.js";
+import { sendOnce } from "./outbox-send.js";
+import { all, forget, keep, onForgotten } from "./outbox-store.js";
+import { showTrouble } from "./trouble.js";
 
 const retries = [0, 1500, 4000];
 const again = 15_000;
 const waiting = new Map();
 const line = [];
 let isLineMoving = false;
-let count = 0;
 
+// What the browser itself keeps is not lost by leaving.
 addEventListener("beforeunload", (leaving) => {
-  if (waiting.size > 0) {
+  if ([...waiting.values()].some((item) => !item.isKept)) {
     leaving.preventDefault();
   }
 });
 addEventListener("online", moveLine);
+document.addEventListener("bench:online", moveLine);
 setInterval(moveLine, again);
+onForgotten((id) => {
+  if (waiting.has(id)) {
+    drop(waiting.get(id), undefined);
+  }
+});
+all().then((left) => left.forEach(takeUp));
 
 /** Sends a recording; gives true once the server has it on disk. */
-export async function post(wav, address) {
-  return await send(take(wav, address)) !== null;
+export async function post(wav, address, taken) {
+  return await send(take({ wav, address, taken, isInLine: false })) !== null;
 }
 
 /** Sends a recording after all that were put in line before it, however long that takes: what is said hands-free can be
     a command, which must not overtake what it is about. Gives the recording's number once the server has it on disk, or
     null when it was thrown away. */
-export function postInLine(wav, address) {
+export function postInLine(wav, address, taken) {
   return new Promise((settled) => {
-    line.push(Object.assign(take(wav, address), { settled }));
+    line.push(Object.assign(take({ wav, address, taken, isInLine: true }), { settled }));
     moveLine();
   });
+}
+
+/** Keeps a form that could not be sent, behind all that were captured before it. Gives whether the browser could keep it;
+    undefined where a file in it can no longer be read. */
+export async function keepForm(form, copying) {
+  const item = { id: crypto.randomUUID(), ...form, taken: new Date(), isInLine: true, isKept: false, isOnItsWay: true, settled: () => {} };
+  waiting.set(item.id, item);
+  line.push(item);
+  show(item, "Being kept…");
+  if (!form.hasFiles) {
+    document.dispatchEvent(new Event("outbox:kept"));
+  }
+
+  try {
+    item.fields = await copying;
+  } catch {
+    drop(item);
+    showTrouble("The photo can no longer be read, so it could not be kept. Take it again.");
+    return undefined;
+  }
+
+  item.keeping = keep(item);
+  item.isKept = await item.keeping;
+  item.isOnItsWay = false;
+  show(item, item.isKept ? "It is sent when the workshop’s computer answers." : "This device has no room to keep it: leave this page open until it is sent.");
+  moveLine();
+  return item.isKept;
 }
 
 async function moveLine() {
@@ -46,8 +85,14 @@ async function moveLine() {
       continue; // It was thrown away meanwhile.
     }
 
+    if (!kept && first.isRefused) {
+      // What it says has to be looked at by a person; the others need not wait for that.
+      line.shift();
+      continue;
+    }
+
     if (!kept) {
-      line.slice(1).forEach((item) => list(item, "It waits for the one before it."));
+      line.slice(1).forEach((item) => show(item, "It waits for the one before it."));
       break;
     }
 
@@ -58,10 +103,31 @@ async function moveLine() {
   isLineMoving = false;
 }
 
-function take(wav, address) {
-  const item = { id: ++count, wav, address, taken: new Date() };
+function take(captured) {
+  const item = { id: crypto.randomUUID(), ...captured, isKept: false };
   waiting.set(item.id, item);
+  item.keeping = keep(item).then((isKept) => { item.isKept = isKept; });
   return item;
+}
+
+/** Takes up what this browser kept when a page was left. */
+function takeUp(left) {
+  const item = { ...left, isKept: true, keeping: Promise.resolve(), settled: () => {} };
+  if (waiting.has(item.id)) {
+    return;
+  }
+
+  waiting.set(item.id, item);
+  if (item.fields) {
+    show(item, "Being sent…");
+  }
+
+  if (item.isInLine) {
+    line.push(item);
+    moveLine();
+  } else {
+    send(item);
+  }
 }
 
 /** Tries to send a recording; gives the answer once it is kept, or null where it stays here. */
@@ -75,6 +141,7 @@ async function send(item) {
   status("Sending…");
   const outcome = await tryToSend(item);
   item.isOnItsWay = false;
+  item.isRefused = outcome.isRefused;
   status("");
   if (outcome.kept) {
     remove(item);
@@ -82,109 +149,63 @@ async function send(item) {
     return outcome.kept;
   }
 
-  list(item, outcome.message);
-  if (isNew) {
-    announce(`Not sent. ${outcome.message}`);
+  // Another tab may have sent it meanwhile.
+  if (waiting.has(item.id)) {
+    show(item, outcome.message);
+    if (isNew) {
+      announce(`Not sent. ${outcome.message}`);
+      document.dispatchEvent(new Event("outbox:kept"));
+    }
   }
 
   return null;
 }
 
 async function tryToSend(item) {
-  let message = "";
+  let outcome;
   for (const pause of retries) {
     await new Promise((resolve) => setTimeout(resolve, pause));
-    try {
-      const answer = await fetch(item.address, {
-        method: "POST",
-        headers: { "Content-Type": "audio/wav", Accept: "application/json" },
-        body: item.wav,
-      });
-      if (answer.ok) {
-        // It is on disk, even where the rest of the answer got lost.
-        return { kept: await answer.json().catch(() => ({})) };
-      }
-
-      message = (await messageOf(answer)) ?? `The program answered ${answer.status}.`;
-      if (answer.status < 500) {
-        return { message };
-      }
-    } catch {
-      message = "InspectLog did not answer. See that it is still running, then send again.";
+    outcome = await sendOnce(item);
+    if (outcome.kept || outcome.isRefused) {
+      break;
     }
   }
 
-  return { message };
+  return outcome;
 }
 
-async function messageOf(answer) {
-  try {
-    return (await answer.json()).message;
-  } catch {
-    return undefined;
-  }
-}
-
-/** Shows a recording that is not sent, or what is known of it now. */
-function list(item, message) {
-  const time = item.taken.toLocaleTimeString("en-GB");
-  item.row ??= row(item, time);
-  item.row.querySelector("p").textContent = `Voice note of ${time} is not sent. ${message}`;
+function show(item, message) {
+  list(item, message, () => (line.includes(item) ? moveLine() : send(item)), () => throwAway(item));
   tell();
-}
-
-function row(item, time) {
-  const made = document.createElement("li");
-  const save = document.createElement("a");
-  save.className = "button";
-  save.textContent = "Save as a file";
-  save.download = `voice-note-${time.replaceAll(":", "")}.wav`;
-  save.href = URL.createObjectURL(item.wav);
-  item.release = () => URL.revokeObjectURL(save.href);
-  made.append(
-    document.createElement("p"),
-    button("Send again", () => (line.includes(item) ? moveLine() : send(item))),
-    save,
-    button("Throw away", () => throwAway(item)),
-  );
-  document.getElementById("unsent")?.append(made);
-  return made;
 }
 
 function throwAway(item) {
   remove(item);
-  const at = line.indexOf(item);
-  if (at >= 0) {
-    line.splice(at, 1);
-    item.settled(null);
-    moveLine();
-  }
+  drop(item, null);
 }
 
 function remove(item) {
   waiting.delete(item.id);
-  item.release?.();
-  item.row?.remove();
-  item.row = undefined;
+  item.keeping.then(() => forget(item.id));
+  unlist(item);
   tell();
+}
+
+/** Takes a recording out of here and out of the line, and lets those behind it go. */
+function drop(item, recording) {
+  waiting.delete(item.id);
+  unlist(item);
+  tell();
+  const at = line.indexOf(item);
+  if (at >= 0) {
+    line.splice(at, 1);
+    item.settled(recording);
+    moveLine();
+  }
 }
 
 function tell() {
   const unsent = [...waiting.values()].filter((item) => item.row).length;
+  count(unsent, [...waiting.values()].some((item) => item.row && (item.isRefused || !item.isKept && !item.isOnItsWay)));
   document.dispatchEvent(new CustomEvent("outbox:changed", { detail: { unsent } }));
-}
-
-function button(text, action) {
-  const made = document.createElement("button");
-  made.type = "button";
-  made.textContent = text;
-  made.addEventListener("click", action);
-  return made;
-}
-
-function status(text) {
-  const place = document.getElementById("sending");
-  if (place) {
-    place.textContent = text;
-  }
 }

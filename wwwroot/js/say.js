@@ -5,8 +5,9 @@ import { LevelMeter } from "./level.js";
 import { microphoneProblem } from "./microphone.js";
 import { post } from "./outbox.js";
 import { Recorder } from "./recorder.js";
+import { addressOf } from "./recording-address.js";
 import { hideTrouble, showTrouble } from "./trouble.js";
-import { decodeFile, encodeWav, longestSeconds, rate, resample } from "./wav.js";
+import { encodeWav, longestSeconds, resample } from "./wav.js";
 
 const holdLongerThan = 450;
 const quietPeak = 0.01;
@@ -23,6 +24,7 @@ let pressedAt = 0;
 let loudest = 0;
 let stopWhenStarted = false;
 let address = "";
+let began = new Date();
 
 if (button) {
   button.hidden = false;
@@ -50,12 +52,6 @@ if (button) {
     }
   });
 }
-
-document.addEventListener("change", (change) => {
-  if (change.target.id === "audio-file" && change.target.files.length > 0) {
-    takeFile(change.target);
-  }
-});
 
 function spaceDown(key) {
   if (key.code !== "Space" || key.ctrlKey || key.altKey || key.metaKey || hasOwnUseForSpace(key.target)) {
@@ -116,6 +112,7 @@ async function start() {
   hideTrouble();
   show("starting", "Starting…");
   address = addressOf();
+  began = new Date();
   stopWhenStarted = false;
   loudest = 0;
   meter.clear();
@@ -158,7 +155,7 @@ async function stop() {
 
   const wav = encodeWav(await resample(samples, recordedAt));
   show("ready");
-  await post(wav, address);
+  await post(wav, address, began);
 }
 
 function level(peak, seconds) {
@@ -179,31 +176,6 @@ function show(next, time) {
   button.querySelector(".time").textContent = time ?? "";
   button.querySelector("kbd").hidden = next !== "ready";
   listening.hidden = next !== "listening";
-}
-
-async function takeFile(input) {
-  hideTrouble();
-  const file = input.files[0];
-  const to = addressOf();
-  try {
-    const samples = await decodeFile(file);
-    if (samples.length > longestSeconds * rate) {
-      showTrouble(`"${file.name}" is longer than ten minutes. Cut it into shorter recordings, then choose them one by one.`);
-      return;
-    }
-
-    await post(encodeWav(samples), to);
-  } catch {
-    showTrouble(`"${file.name}" could not be read as sound. Choose a WAV, MP3, M4A, FLAC or Ogg recording.`);
-  } finally {
-    input.value = "";
-  }
-}
-
-/** Where a recording goes: with the check that is open when it begins. */
-function addressOf() {
-  const { base, check } = document.getElementById("bench").dataset;
-  return `${base}/recordings?check=${encodeURIComponent(check)}`;
 }
 
 function clock(seconds) {

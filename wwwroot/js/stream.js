@@ -4,19 +4,19 @@ import { announce } from "./announce.js";
 import { refresh } from "./morph.js";
 
 const settle = 120;
+const pace = 600; // where several people work at once, all of it is read at this pace
+const spread = 250; // and not by all phones at the same moment, or each would wait for the others
 const bench = () => document.getElementById("bench");
 
 let pending;
+let readAt = -pace;
 let reading = false;
 let readAgain = false;
 
 if (bench()) {
-  const events = new EventSource(`${bench().dataset.base}/events`);
+  const events = new EventSource(`${bench().dataset.base}/events?at=${bench().dataset.at}`);
   events.addEventListener("progress", ({ data }) => showProgress(JSON.parse(data)));
-  events.addEventListener("changed", () => {
-    clearTimeout(pending);
-    pending = setTimeout(readBench, settle);
-  });
+  events.addEventListener("changed", readSoon);
   events.addEventListener("open", () => online(true));
   events.addEventListener("error", () => online(false));
 }
@@ -28,7 +28,13 @@ function showProgress({ recording, share }) {
   }
 }
 
+function readSoon() {
+  const early = readAt + pace - performance.now();
+  pending ??= setTimeout(readBench, early > settle ? early + Math.random() * spread : settle);
+}
+
 async function readBench() {
+  pending = undefined;
   if (reading) {
     readAgain = true;
     return;
@@ -36,8 +42,9 @@ async function readBench() {
 
   reading = true;
   readAgain = false;
+  readAt = performance.now();
   try {
-    const answer = await fetch(bench().dataset.here, { headers: { "HX-Request": "true" } });
+    const answer = await fetch(bench().dataset.here, { headers: { "HX-Request": "true" }, cache: "no-store" });
     if (answer.ok) {
       put(await answer.text());
     }
@@ -47,7 +54,7 @@ async function readBench() {
 
   reading = false;
   if (readAgain) {
-    readBench();
+    readSoon();
   }
 }
 
@@ -74,6 +81,10 @@ function sentences() {
 }
 
 function online(isOnline) {
+  if (isOnline) {
+    document.dispatchEvent(new Event("bench:online"));
+  }
+
   const line = document.getElementById("offline");
   if (line) {
     line.hidden = isOnline;

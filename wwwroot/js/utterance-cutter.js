@@ -4,6 +4,9 @@
 // a low percentile of the last seconds, so that a compressor that starts to run is floor after a while and speech is not.
 // The server's voice-activity model listens again to all that is cut here; this one only has to miss nothing.
 
+import { NoiseFloor } from "./noise-floor.js";
+import { concat, join, power } from "./samples.js";
+
 const frameSeconds = 0.02;
 const defaults = {
   highPass: 120, // Hz; hum and rumble below are not speech
@@ -27,8 +30,7 @@ export class UtteranceCutter {
   #set;
   #frameLength;
   #rest = new Float32Array(0);
-  #filter = { in: 0, out: 0, share: 0 };
-  #levels = [];
+  #floor;
   #recent = [];
   #frames = [];
   #loud = 0;
@@ -39,8 +41,7 @@ export class UtteranceCutter {
     this.#rate = rate;
     this.#set = { ...defaults, ...settings };
     this.#frameLength = Math.round(rate * frameSeconds);
-    const turn = 1 / (2 * Math.PI * this.#set.highPass);
-    this.#filter.share = turn / (turn + 1 / rate);
+    this.#floor = new NoiseFloor(rate, this.#set.floorSeconds / frameSeconds, this.#set);
   }
 
   /** Whether speech has begun and not ended. */
@@ -50,7 +51,7 @@ export class UtteranceCutter {
 
   /** The floor, dB below full scale. */
   get floor() {
-    return this.#floorOf();
+    return this.#floor.level;
   }
 
   /** Takes samples; gives what happened: { kind: "began" }, { kind: "ended", samples } or { kind: "dismissed" }. */
@@ -91,13 +92,13 @@ export class UtteranceCutter {
   }
 
   #frame(frame) {
-    const level = this.#level(frame);
+    const level = this.#floor.levelOf(frame);
     this.#frames.push(frame);
     return this.#isHearing ? this.#goOn(level) : this.#listen(level);
   }
 
   #listen(level) {
-    const floor = this.#note(level);
+    const floor = this.#floor.note(level);
     this.#recent.push(level > floor + this.#set.onAbove);
     if (this.#recent.length > this.#set.onWithin) {
       this.#recent.shift();
@@ -121,7 +122,7 @@ export class UtteranceCutter {
   }
 
   #goOn(level) {
-    const floor = this.#note(level);
+    const floor = this.#floor.note(level);
     if (level > floor + this.#set.offAbove) {
       this.#loud++;
       this.#quiet = 0;
@@ -165,50 +166,4 @@ export class UtteranceCutter {
     this.#quiet = 0;
     return { kind: "ended", samples, goesOn: true };
   }
-
-  /** Notes a level and gives the floor. */
-  #note(level) {
-    this.#levels.push(level);
-    if (this.#levels.length > this.#set.floorSeconds / frameSeconds) {
-      this.#levels.shift();
-    }
-
-    return this.#floorOf();
-  }
-
-  #floorOf() {
-    const sorted = [...this.#levels].sort((a, b) => a - b);
-    return Math.max(this.#set.quietest, sorted[Math.floor(sorted.length * this.#set.floorShare)] ?? this.#set.quietest);
-  }
-
-  /** The level of a frame above hum and rumble, dB below full scale. */
-  #level(frame) {
-    let sum = 0;
-    for (const sample of frame) {
-      this.#filter.out = this.#filter.share * (this.#filter.out + sample - this.#filter.in);
-      this.#filter.in = sample;
-      sum += this.#filter.out * this.#filter.out;
-    }
-
-    return 10 * Math.log10(sum / frame.length + 1e-12);
-  }
-}
-
-function power(frame) {
-  return frame.reduce((sum, sample) => sum + sample * sample, 0);
-}
-
-function concat(frames) {
-  const samples = new Float32Array(frames.reduce((length, frame) => length + frame.length, 0));
-  let at = 0;
-  for (const frame of frames) {
-    samples.set(frame, at);
-    at += frame.length;
-  }
-
-  return samples;
-}
-
-function join(first, second) {
-  return first.length === 0 ? second : concat([first, second]);
 }

@@ -1,6 +1,11 @@
 using InspectLog.App.Forms;
 using InspectLog.Checks;
 using InspectLog.Dictation.Hearing;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.ByVoice;
+using InspectLog.Inspecting.Proposals;
+using InspectLog.Inspecting.Recording;
+using InspectLog.Inspecting.Standing;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
@@ -17,7 +22,7 @@ namespace InspectLog.App.Bench;
 /// <param name="Captures">The stream, newest first.</param>
 /// <param name="Speech">Whether dictation can be transcribed now.</param>
 /// <param name="Form">The form that was refused, with its errors; null when none was.</param>
-/// <param name="Question">A typed number that could mean two things; null when there is none.</param>
+/// <param name="Question">Typed numbers that are asked about; null when there are none.</param>
 /// <param name="Problems">Trouble with the garage, for a banner.</param>
 public sealed record BenchView(
     VehicleState Vehicle,
@@ -31,14 +36,88 @@ public sealed record BenchView(
     NumberQuestion? Question,
     IReadOnlyList<GarageProblem> Problems)
 {
+    /// <summary>When it is shown, in the workshop's time.</summary>
+    public DateTimeOffset Now { get; init; }
+
+    /// <summary>Who looks at it.</summary>
+    public string Viewer { get; init; } = "";
+
+    /// <summary>The part of the page that somebody searched for; null where nobody did.</summary>
+    public string? Found { get; init; }
+
+    /// <summary>Id of the fold that the address opens, as a page without scripts needs it; null where it opens none.</summary>
+    public string? Unfolded { get; init; }
+
+    /// <summary>Id of the form all of whose places the address ticks; null where it ticks none.</summary>
+    public string? Ticked { get; init; }
+
+    /// <summary>What the press did that this answers, or why nothing; null where it answers none.</summary>
+    public string? Did { get; init; }
+
+    /// <summary>Whether this person had the open check's cautions before them in this inspection already.</summary>
+    public bool CautionsSeen { get; init; }
+
+    /// <summary>Which part of the stream is shown.</summary>
+    public StreamStretch Stretch { get; init; } = StreamStretch.Newest;
+
+    /// <summary>Address of the bench as it is shown, with what was searched for still marked when it is read anew.</summary>
+    public string Here => At(Stretch);
+
+    /// <summary>Address of the bench as it is shown, with another part of the stream.</summary>
+    public string At(StreamStretch stretch) => Links.Check(Vehicle.Id, Inspection.Number, Open.Check.Id, Open.Place.Cylinder)
+        + stretch.Query
+        + (Found is { } found ? $"&{FoundPart.Parameter}={Uri.EscapeDataString(found)}" : "");
+
     /// <summary>Base address of the inspection's pages.</summary>
     public string Address => Links.Inspection(Vehicle.Id, Inspection.Number);
+
+    /// <summary>The inspection with its vehicle and sheet.</summary>
+    public BenchScene Scene => new(Vehicle, Inspection, Sheet);
 
     /// <summary>Open loose ends, oldest first.</summary>
     public IReadOnlyList<LooseEnd> LooseEnds { get; } = [.. Inspection.OpenLooseEnds];
 
+    /// <summary>Those of them that may stay so for a limited time only.</summary>
+    public IReadOnlyList<TimedEnd> TimedEnds { get; } = TimedEnd.Among(Inspection.OpenLooseEnds, Sheet);
+
+    /// <summary>The form that was to put something right and was refused; null when none was.</summary>
+    public AmendView? Amending { get; init; }
+
+    /// <summary>What is wrong with a form that was refused and does not stand at the open check, in words by themselves;
+    /// null where there is none.</summary>
+    public RefusedForm? FormElsewhere => Form is { } form && !IsAtOpenCheck(form.Name)
+        ? form with { Errors = new Dictionary<string, string> { [""] = string.Join(' ', form.Errors.Values) } }
+        : null;
+
+    /// <summary>What was recorded from findings, withdrawn or not, by the finding.</summary>
+    public ILookup<FindingReference, IKept> Confirmed { get; } = Inspection.Everything
+        .SelectMany(kept => InspectionState.SourcesOf(kept.Says).Select(finding => (Finding: finding, Kept: kept)))
+        .ToLookup(one => one.Finding, one => one.Kept);
+
+    /// <summary>What was said hands-free with its answers, newest first.</summary>
+    public IReadOnlyList<HandsFreeTurn> HandsFreeTurns =>
+    [
+        .. Captures.Where(item => item.Kept is VoiceNote { IsHandsFree: true })
+            .Select(item => HandsFreeTurn.Of((VoiceNote)item.Kept, item.Cards)),
+    ];
+
+    /// <summary>Whether a capture was searched for, or a form about it was refused: it is shown however old it is.</summary>
+    public bool IsMeant(CaptureView item) =>
+        Found is { } found && (found == $"item-{item.Kept.Sequence}" || found.StartsWith($"finding-{item.Kept.Sequence}-", StringComparison.Ordinal))
+        || Amending?.Kept is { } amended && (amended.Sequence == item.Kept.Sequence || InspectionState.SourcesOf(amended.Says).Any(from => from.Recording == item.Kept.Sequence))
+        || Form?.Name.EndsWith($"-{item.Kept.Sequence}", StringComparison.Ordinal) == true;
+
     /// <summary>How many checks are neither decided nor left out.</summary>
-    public int ChecksToDo => Lines.Count(line => line.Progress.Standing is CheckStanding.NotDone or CheckStanding.Captured);
+    public int ChecksToDo => Lines.Count(line => line.Progress.IsToDo);
+
+    private bool IsAtOpenCheck(string form) => form switch
+    {
+        "reading" => Open.Check.Measurand is not null,
+        "bracket" => Open.Check.Measurand is { Gauge: true },
+        "observation" => Open.Check.Conditions.Count > 0,
+        "action" => Open.Check.Actions.Count > 0,
+        _ => true,
+    };
 }
 
 /// <summary>A check in the list.</summary>
@@ -54,6 +133,8 @@ public sealed record CheckLine(Check Check, CheckProgress Progress, bool IsOpen)
 /// <param name="Previous">The value of the vehicle's inspection before this one, at that place; null when there is
 /// none.</param>
 /// <param name="Instruments">Instruments that measure this kind of quantity; the first is the one proposed.</param>
+/// <param name="Gauges">Sets of gauges that can take a bracket of it; as the workshop has them.</param>
+/// <param name="GaugesUsed">Id of the set last used on the vehicle; null where none was named.</param>
 /// <param name="Units">Units a value may be typed in; the first is the one proposed.</param>
 /// <param name="Disturbances">What the check leaves disconnected or switched on, and whether it is so now.</param>
 /// <param name="SeenBefore">Whether this vehicle's technician has had this check open before, so that the method may
@@ -70,6 +151,8 @@ public sealed record OpenCheck(
     PlaceView Place,
     PreviousReading? Previous,
     IReadOnlyList<Instrument> Instruments,
+    IReadOnlyList<Instrument> Gauges,
+    string? GaugesUsed,
     IReadOnlyList<Unit> Units,
     IReadOnlyList<DisturbanceView> Disturbances,
     bool SeenBefore,
@@ -85,43 +168,19 @@ public sealed record PreviousReading(InspectionState Inspection, Recorded<Readin
 /// <param name="LooseEnd">The loose end while it is so; null otherwise.</param>
 public sealed record DisturbanceView(Disturbance Disturbance, LooseEnd? LooseEnd);
 
-/// <summary>One item of the stream.</summary>
-/// <param name="Capture">The voice note, photo or typed note; null for records made by hand.</param>
-/// <param name="Sequence">Sequence of its entry.</param>
-/// <param name="Time">When, in the workshop's time.</param>
-/// <param name="Cards">For a voice note: what was understood, repeats of one reading together.</param>
-/// <param name="Record">For a record made by hand: what it says; null otherwise.</param>
-public sealed record CaptureView(
-    Capture? Capture, long Sequence, DateTimeOffset Time, IReadOnlyList<ProposalCard> Cards, EntryBody? Record);
-
-/// <summary>One or more proposals that are settled together: a single finding, or the repeats of one reading.</summary>
-/// <param name="Proposals">The proposals, in the order spoken; at least one.</param>
-/// <param name="Check">The check they are about; null when the sheet does not have it.</param>
-/// <param name="Title">"Coil circuit", or "Lead 4".</param>
-/// <param name="Text">What it says: "1.9 Ω and 2.0 Ω", "chafed", "replaced".</param>
-/// <param name="Preview">For a reading with limits: what the decision would be; null otherwise.</param>
-public sealed record ProposalCard(
-    IReadOnlyList<Proposal> Proposals, Check? Check, string Title, string Text, Conformity? Preview)
-{
-    public Proposal First => Proposals[0];
-
-    public ProposalState State => First.State;
-
-    /// <summary>Why to look twice; null without doubt.</summary>
-    public string? Doubt => Proposals.Select(proposal => proposal.Finding.Doubt).FirstOrDefault(doubt => doubt is not null);
-}
-
-/// <summary>A typed number that could mean more than one thing.</summary>
-/// <param name="Check">Check it was typed for.</param>
-/// <param name="Cylinder">Place it was typed for.</param>
-/// <param name="Typed">The text as typed.</param>
-/// <param name="Instrument">Id of the instrument chosen; null for none.</param>
-/// <param name="Conditions">The fields of <see cref="ReadingConditions"/> as typed, to be sent again with the answer.</param>
-/// <param name="Ambiguity">The question and its choices.</param>
+/// <summary>Typed numbers that are asked about before they are recorded, with the form they were typed into.</summary>
+/// <param name="Check">Check they were typed for.</param>
+/// <param name="Cylinder">Place they were typed for.</param>
+/// <param name="IsBracket">Whether they are the two gauges of a bracket.</param>
+/// <param name="Fields">The fields as typed, to be sent again with the answer.</param>
+/// <param name="Asked">The question and its answers.</param>
 public sealed record NumberQuestion(
     string Check,
     int? Cylinder,
-    string Typed,
-    string? Instrument,
-    IReadOnlyList<(string Name, string Text)> Conditions,
-    TypedNumber.Ambiguous Ambiguity);
+    bool IsBracket,
+    IReadOnlyList<(string Name, string Text)> Fields,
+    AskedNumber Asked)
+{
+    /// <summary>What was typed in a field; empty when nothing was.</summary>
+    public string Typed(string field) => Fields.FirstOrDefault(one => one.Name == field).Text ?? "";
+}

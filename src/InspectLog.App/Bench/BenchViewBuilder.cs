@@ -1,7 +1,11 @@
 using InspectLog.App.Forms;
-using InspectLog.App.Instruments;
 using InspectLog.Checks;
 using InspectLog.Dictation.Hearing;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.Proposals;
+using InspectLog.Inspecting.Recording;
+using InspectLog.Inspecting.Standing;
+using InspectLog.Inspecting.Words;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
@@ -27,8 +31,8 @@ public static class BenchViewBuilder
         NumberQuestion? question = null)
     {
         var (vehicle, inspection, sheet) = scene;
-        var progress = sheet.Checks.ToDictionary(check => check.Id, check => Standings.Of(inspection, sheet, check));
-        var open = sheet.Find(focus.Check ?? "") ?? FirstToDo(sheet, progress) ?? sheet.Checks[0];
+        var progress = Standings.OfAll(inspection, sheet);
+        var open = sheet.Find(focus.Check ?? "") ?? ToDo.First(sheet, progress) ?? sheet.Checks[0];
         return new BenchView(
             vehicle,
             inspection,
@@ -58,52 +62,28 @@ public static class BenchViewBuilder
             check,
             sheet.Checks.ToList().IndexOf(check) + 1,
             progress[check.Id],
-            LimitsFor.Check(check, sheet.Rule),
-            vehicle.Limits.ContainsKey(check.Id),
+            OwnScale.LimitsFor(scene, check, place.Cylinder, place.Reading?.Body),
+            LimitsFor.Own(vehicle, sheet, check.Id) is not null,
             place,
-            Previous(vehicle, inspection, check, place.Cylinder),
+            Previous(scene, check, place.Cylinder),
             check.Measurand is { } m
                 ? InstrumentChoice.For(m, workshop, Confirming.LastUsed(inspection, check))
                 : [],
-            check.Measurand is { } measurand ? UnitsFor(measurand) : [],
+            check.Measurand is { Gauge: true } gauged ? [.. InstrumentChoice.Gauges(gauged.Kind, workshop)] : [],
+            check.Measurand is { Gauge: true } used ? InstrumentChoice.LastGauges(vehicle, used.Kind, workshop)?.Id : null,
+            check.Measurand is { } measurand ? TypedUnits.For(measurand) : [],
             [.. check.Disturbs.Select(disturbance => new DisturbanceView(
                 disturbance,
-                inspection.OpenLooseEnds.FirstOrDefault(end => end.What.Disturbance == disturbance.Id)))],
-            SeenBefore(vehicle, inspection, check),
+                LooseEndRules.OpenEnd(inspection, disturbance, place.Cylinder)))],
+            SeenBefore(scene, check),
             inspection.LeftOut.GetValueOrDefault(check.Id),
             [.. inspection.Photos.Where(photo => photo.Photo.Check == check.Id)],
-            NextToDo(sheet, progress, check)?.Id);
+            ToDo.Next(sheet, progress, check)?.Id);
     }
 
-    /// <summary>Units of the measurand's kind, the one it is shown in first.</summary>
-    public static IReadOnlyList<Unit> UnitsFor(Measurand measurand) =>
-        [measurand.DisplayUnit, .. Units.All.Where(u => u.Kind == measurand.Kind && u != measurand.DisplayUnit)];
-
-    /// <summary>The next check that is to do after another, or the first; null when none is.</summary>
-    public static Check? NextToDo(BenchScene scene, Check? after)
+    private static PreviousReading? Previous(BenchScene scene, Check check, int? cylinder)
     {
-        var (_, inspection, sheet) = scene;
-        var progress = sheet.Checks.ToDictionary(check => check.Id, check => Standings.Of(inspection, sheet, check));
-        return after is null ? FirstToDo(sheet, progress) : NextToDo(sheet, progress, after);
-    }
-
-    private static Check? FirstToDo(CheckSheet sheet, Dictionary<string, CheckProgress> progress) =>
-        sheet.Checks.FirstOrDefault(check => IsToDo(progress[check.Id]));
-
-    private static Check? NextToDo(CheckSheet sheet, Dictionary<string, CheckProgress> progress, Check after)
-    {
-        var others = sheet.Checks.SkipWhile(check => check != after).Skip(1)
-            .Concat(sheet.Checks.TakeWhile(check => check != after));
-        return others.FirstOrDefault(check => IsToDo(progress[check.Id]));
-    }
-
-    private static bool IsToDo(CheckProgress progress) =>
-        progress.Standing is CheckStanding.NotDone or CheckStanding.Captured;
-
-    private static PreviousReading? Previous(
-        VehicleState vehicle, InspectionState inspection, Check check, int? cylinder)
-    {
-        foreach (var earlier in vehicle.Inspections.Where(one => one.Number < inspection.Number).Reverse())
+        foreach (var earlier in Earlier(scene).Reverse())
         {
             if (earlier.Readings.FindLast(r => r.Body.Check == check.Id && r.Body.Cylinder == cylinder) is { } reading)
             {
@@ -116,28 +96,21 @@ public static class BenchViewBuilder
 
     /// <summary>The technician has had the check before when this vehicle has a record of it by the same name from an
     /// earlier inspection.</summary>
-    private static bool SeenBefore(VehicleState vehicle, InspectionState inspection, Check check) =>
-        vehicle.Inspections.Exists(earlier => earlier.Number < inspection.Number
-            && earlier.How.Technician == inspection.How.Technician
+    private static bool SeenBefore(BenchScene scene, Check check) =>
+        Earlier(scene).Any(earlier => earlier.How.Technician == scene.Inspection.How.Technician
             && (earlier.Readings.Exists(r => r.Body.Check == check.Id)
                 || earlier.Observations.Exists(o => o.Body.Check == check.Id)));
 
-    /// <summary>Captures, and records made by hand, newest first. Records that confirm a proposal show there.</summary>
-    private static List<CaptureView> Stream(BenchScene scene, WorkshopState workshop)
-    {
-        var (_, inspection, sheet) = scene;
-        var captures = inspection.Captures.Select(capture => new CaptureView(
-            capture,
-            capture.Sequence,
-            capture.Time,
-            capture is VoiceNote note ? ProposalCards.Of(note, sheet, workshop) : [],
-            null));
-        var byHand = inspection.Readings.Where(r => r.Body.From.Count == 0).Select(Made)
-            .Concat(inspection.Observations.Where(o => o.Body.From is null).Select(Made))
-            .Concat(inspection.Actions.Where(a => a.Body.From is null).Select(Made));
-        return [.. captures.Concat(byHand).OrderByDescending(item => item.Sequence)];
-    }
+    /// <summary>Inspections before this one whose checks of the same id are the same checks, oldest first.</summary>
+    private static IEnumerable<InspectionState> Earlier(BenchScene scene) => scene.Vehicle.Inspections
+        .Where(one => one.Number < scene.Inspection.Number && scene.Sheet.IsOneWith(one.How.Sheet));
 
-    private static CaptureView Made<T>(Recorded<T> record)
-        where T : EntryBody => new(null, record.Sequence, record.Time, [], record.Body);
+    /// <summary>Captures, and records made by hand, newest first; what was withdrawn keeps its place. Records that confirm
+    /// a finding show there.</summary>
+    private static List<CaptureView> Stream(BenchScene scene, WorkshopState workshop) =>
+    [
+        .. scene.Inspection.Everything.Reverse()
+            .Where(StreamStretch.IsCapture)
+            .Select(kept => new CaptureView(kept, note => ProposalCards.Of(note, scene, workshop))),
+    ];
 }

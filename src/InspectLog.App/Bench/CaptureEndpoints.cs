@@ -1,31 +1,29 @@
+using InspectLog.App.Access;
 using InspectLog.App.Forms;
 using InspectLog.App.Listening;
 using InspectLog.App.Media;
 using InspectLog.Dictation.Hearing;
+using InspectLog.Inspecting.Proposals;
+using InspectLog.Inspecting;
 using InspectLog.Journal.Entries;
-using InspectLog.Photos;
+using InspectLog.Journal.State;
+using System.Security.Cryptography;
 
 namespace InspectLog.App.Bench;
 
-/// <summary>Takes in voice notes, photos and typed notes. Each is on disk before it is answered.</summary>
+/// <summary>Takes in voice notes and typed notes. Each is on disk before it is answered.</summary>
 public static class CaptureEndpoints
 {
-    /// <summary>Photos taken at once; more are sent in a second go.</summary>
-    private const int MostPhotos = 12;
-
     /// <summary>Room to receive a recording that is somewhat too long, so that its sender gets a sentence about it and
     /// not a broken connection.</summary>
     private const long LargestRecordingReceived = 2 * WavFile.LargestFile;
 
     public static void MapCaptures(this IEndpointRouteBuilder app)
     {
-        var bench = app.MapGroup(BenchEndpoints.Base);
+        var bench = app.MapInspection(Policies.Look, Policies.Record);
         bench.MapPost("/recordings", Recording)
             .WithName("keep-recording")
-            .WithMetadata(new RequestSizeLimit(LargestRecordingReceived));
-        bench.MapPost("/photos", Photos)
-            .WithName("keep-photos")
-            .WithMetadata(new RequestSizeLimit((long)MostPhotos * PhotoIntake.LargestFile));
+            .WithMetadata(new RequestSizeLimit(LargestRecordingReceived), new AnswersScripts());
         bench.MapPost("/notes", Note).WithName("keep-note");
     }
 
@@ -40,11 +38,7 @@ public static class CaptureEndpoints
         string? check,
         bool handsFree = false)
     {
-        if (desk.Find(vehicle, number) is not { } scene)
-        {
-            return Results.NotFound(new { message = "There is no such inspection. The recording was not kept." });
-        }
-
+        var scene = desk.Scene;
         var bytes = await Body.ReadAsync(context.Request);
         if (WavFile.Read(bytes) is not WavResult.Ok { Audio: var audio })
         {
@@ -52,84 +46,45 @@ public static class CaptureEndpoints
             return Results.UnprocessableEntity(new { message = refused.Message });
         }
 
-        var media = desk.Garage.Media.Keep(bytes, MediaTypes.Wav);
-        long recording = 0;
-        desk.Record(scene, now =>
+        var recorded = desk.Record(scene, now =>
         {
-            var openCheck = scene.Sheet.Find(check ?? "")?.Id;
-            if (handsFree && now.Inspection.VoiceNotes.FirstOrDefault(note => note.Recording.Media == media) is { } same)
-            {
-                recording = same.Sequence;
-                return [];
-            }
-
-            recording = now.Vehicle.NextSequence;
-            return
-            [
-                handsFree
-                    ? new UtteranceKept(number, media, audio.Duration.TotalSeconds, openCheck)
-                    : new RecordingKept(number, media, audio.Duration.TotalSeconds, openCheck),
-            ];
+            // Kept inside the journal's lock, so that a closed inspection leaves no recording behind that nothing names.
+            var media = desk.Garage.Media.Keep(bytes, MediaTypes.Wav);
+            return SaidBefore(now, media, handsFree) is null ? [Kept(now, media, audio, check, handsFree)] : [];
         });
+        var recording = desk.RecordedBefore(recorded) ?? NewestOf(recorded, bytes);
         signal.Raise();
         return Results.Created((string?)null, new { recording });
     }
 
-    private static async Task<IResult> Photos(HttpContext context, BenchDesk desk, string vehicle, long number)
+    private static RecordingKept Kept(BenchScene scene, MediaFile media, PcmAudio audio, string? check, bool handsFree)
     {
-        if (desk.Find(vehicle, number) is not { } scene)
-        {
-            return Results.NotFound();
-        }
+        var openCheck = scene.Sheet.Find(check ?? "")?.Id;
+        return handsFree
+            ? new UtteranceKept(scene.Inspection.Number, media, audio.Duration.TotalSeconds, openCheck)
+            : new RecordingKept(scene.Inspection.Number, media, audio.Duration.TotalSeconds, openCheck);
+    }
 
-        var form = await PostedForm.ReadAsync(context.Request);
-        var check = scene.Sheet.Find(form.Text("check"));
-        var cylinder = check is { PerCylinder: true } ? form.Whole("cylinder", "Choose a place from the list.") : null;
-        if (form.Files.Count == 0)
-        {
-            form.Refuse("photo", "Choose at least one photo.");
-        }
-        else if (form.Files.Count > MostPhotos)
-        {
-            form.Refuse("photo", $"Send at most {MostPhotos} photos at once.");
-        }
+    // Withdrawn ones as well: a phone may send again what it kept.
+    private static IEnumerable<VoiceNote> Kept(BenchScene scene) => scene.Inspection.Everything.OfType<VoiceNote>();
 
-        if (!form.IsValid)
-        {
-            return desk.Show(context, scene, form.Refused("photo"));
-        }
+    private static VoiceNote? SaidBefore(BenchScene scene, MediaFile media, bool handsFree) =>
+        handsFree ? Kept(scene).FirstOrDefault(note => note.Recording.Media == media) : null;
 
-        // Photos that are good are kept even where another of the same batch is refused.
-        foreach (var file in form.Files)
-        {
-            var bytes = await Body.ReadAsync(file, PhotoIntake.LargestFile, context.RequestAborted);
-            switch (PhotoIntake.Examine(bytes))
-            {
-                case PhotoResult.Ok { Facts: var facts }:
-                    var media = desk.Garage.Media.Keep(bytes, MediaTypes.Of(facts.Format));
-                    scene = desk.Record(
-                        scene, new PhotoKept(number, media, facts.Width, facts.Height, check?.Id, cylinder));
-                    break;
-                case PhotoResult.Refused { Message: var message }:
-                    form.Refuse("photo", $"{Path.GetFileName(file.FileName)}: {message}");
-                    break;
-            }
-        }
-
-        return desk.Show(context, scene, form.IsValid ? null : form.Refused("photo"));
+    private static long NewestOf(BenchScene scene, byte[] recording)
+    {
+        var sha256 = Convert.ToHexStringLower(SHA256.HashData(recording));
+        return Kept(scene).Last(note => note.Recording.Media.Sha256 == sha256).Sequence;
     }
 
     private static async Task<IResult> Note(HttpContext context, BenchDesk desk, string vehicle, long number)
     {
-        if (desk.Find(vehicle, number) is not { } scene)
-        {
-            return Results.NotFound();
-        }
-
+        var scene = desk.Scene;
         var form = await PostedForm.ReadAsync(context.Request);
         var text = form.Required("text", "Write a few words first.");
         return form.IsValid
-            ? desk.Show(context, desk.Record(scene, new NoteWritten(number, scene.Sheet.Find(form.Text("check"))?.Id, text)))
+            ? desk.Show(context, desk.Record(scene, now => TypedNotes.Entries(
+                now, desk.Garage.Workshop, new NoteWritten(number, now.Sheet.Find(form.Text("check"))?.Id, text))))
             : desk.Show(context, scene, form.Refused("note"));
     }
 }

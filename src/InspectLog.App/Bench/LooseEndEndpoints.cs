@@ -1,6 +1,9 @@
-using System.Globalization;
+using InspectLog.App.Access;
 using InspectLog.App.Forms;
+using InspectLog.Inspecting.Recording;
+using InspectLog.Inspecting;
 using InspectLog.Journal.Entries;
+using System.Globalization;
 
 namespace InspectLog.App.Bench;
 
@@ -9,20 +12,17 @@ public static class LooseEndEndpoints
 {
     public static void MapLooseEnds(this IEndpointRouteBuilder app)
     {
-        var bench = app.MapGroup(BenchEndpoints.Base);
+        var bench = app.MapInspection(Policies.Look, Policies.Record);
         bench.MapPost("/loose-ends", Open).WithName("open-loose-end");
         bench.MapPost("/disturb", Disturb).WithName("disturb");
+        bench.MapPost("/loose-ends/tie", TieSeveral).WithName("tie-loose-ends");
         bench.MapPost("/loose-ends/{end:long}/tie", Tie).WithName("tie-loose-end");
         bench.MapPost("/loose-ends/{end:long}/waive", Waive).WithName("waive-loose-end");
     }
 
     private static async Task<IResult> Open(HttpContext context, BenchDesk desk, string vehicle, long number)
     {
-        if (desk.Find(vehicle, number) is not { } scene)
-        {
-            return Results.NotFound();
-        }
-
+        var scene = desk.Scene;
         var form = await PostedForm.ReadAsync(context.Request);
         var text = form.Required("text", "Say what is left undone, in a few words.");
         return form.IsValid
@@ -32,11 +32,7 @@ public static class LooseEndEndpoints
 
     private static async Task<IResult> Disturb(HttpContext context, BenchDesk desk, string vehicle, long number)
     {
-        if (desk.Find(vehicle, number) is not { } scene)
-        {
-            return Results.NotFound();
-        }
-
+        var scene = desk.Scene;
         var form = await PostedForm.ReadAsync(context.Request);
         var check = scene.Sheet.Find(form.Text("check"));
         var id = form.Text("disturbance");
@@ -45,15 +41,16 @@ public static class LooseEndEndpoints
             return Results.NotFound();
         }
 
-        return desk.Show(context, desk.Record(scene, now =>
-            now.Inspection.OpenLooseEnds.Any(end => end.What.Disturbance == id)
-                ? []
-                : [LooseEndRules.Of(now.Inspection, check, disturbance)]));
+        var cylinder = form.Whole("cylinder", "Choose a place from the list.");
+        return desk.Show(context, desk.Record(scene, now => LooseEndRules.OpenEnd(now.Inspection, disturbance, cylinder) is null
+            ? [LooseEndRules.Of(now, check, disturbance, cylinder)]
+            : []));
     }
 
     private static IResult Tie(HttpContext context, BenchDesk desk, string vehicle, long number, long end)
     {
-        if (desk.Find(vehicle, number) is not { } scene || !scene.Inspection.LooseEnds.Exists(one => one.Sequence == end))
+        var scene = desk.Scene;
+        if (!scene.Inspection.LooseEnds.Exists(one => one.Sequence == end))
         {
             return Results.NotFound();
         }
@@ -61,10 +58,23 @@ public static class LooseEndEndpoints
         return desk.Show(context, desk.Record(scene, now => IsOpen(now, end) ? [new LooseEndTied(end)] : []));
     }
 
+    /// <summary>Ties the loose ends that the form names, as those of one part are put right together.</summary>
+    private static async Task<IResult> TieSeveral(HttpContext context, BenchDesk desk)
+    {
+        var form = await PostedForm.ReadAsync(context.Request);
+        var named = form.All("end").ToHashSet();
+        var ends = desk.Scene.Inspection.LooseEnds.Select(end => end.Sequence)
+            .Where(end => named.Contains(end.ToString(CultureInfo.InvariantCulture))).ToList();
+        return ends.Count == 0 || ends.Count < named.Count
+            ? Results.NotFound()
+            : desk.Show(context, desk.Record(desk.Scene, now => [.. ends.Where(end => IsOpen(now, end)).Select(end => new LooseEndTied(end))]));
+    }
+
     private static async Task<IResult> Waive(
         HttpContext context, BenchDesk desk, string vehicle, long number, long end)
     {
-        if (desk.Find(vehicle, number) is not { } scene || !scene.Inspection.LooseEnds.Exists(one => one.Sequence == end))
+        var scene = desk.Scene;
+        if (!scene.Inspection.LooseEnds.Exists(one => one.Sequence == end))
         {
             return Results.NotFound();
         }

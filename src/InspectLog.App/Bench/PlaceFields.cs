@@ -1,6 +1,7 @@
-using System.Globalization;
 using InspectLog.App.Forms;
 using InspectLog.Checks;
+using InspectLog.Inspecting.Standing;
+using System.Globalization;
 
 namespace InspectLog.App.Bench;
 
@@ -11,10 +12,16 @@ public sealed record CheckPlace(Check Check, int? Cylinder);
 public static class PlaceFields
 {
     /// <summary>A check with one place; null when the check is wrong.</summary>
-    public static CheckPlace? Read(PostedForm form, CheckSheet sheet) =>
-        ReadSeveral(form, sheet, out var check) is var places && check is not null
-            ? new CheckPlace(check, places.Count > 0 ? places[0] : null)
-            : null;
+    public static CheckPlace? Read(PostedForm form, CheckSheet sheet)
+    {
+        var places = ReadSeveral(form, sheet, out var check);
+        if (check is not null && places.Count > 1)
+        {
+            form.Refuse("cylinder", $"Choose one {check.PlaceNoun}: this is of one alone.");
+        }
+
+        return check is null ? null : new CheckPlace(check, places.Count > 0 ? places[0] : null);
+    }
 
     /// <summary>The places of a check; for a check done once, its one place. At least one when the form is valid.</summary>
     public static IReadOnlyList<int?> ReadSeveral(PostedForm form, CheckSheet sheet, out Check? check)
@@ -31,18 +38,31 @@ public static class PlaceFields
             return [null];
         }
 
-        var places = form.All("cylinder").Select(text => Cylinder(text, sheet)).ToList();
+        return Ticked(form, sheet, check);
+    }
+
+    /// <summary>The places ticked of a check that has several; at least one when the form is valid. The word <c>all</c>
+    /// stands for each of them.</summary>
+    public static IReadOnlyList<int?> Ticked(PostedForm form, CheckSheet sheet, Check check)
+    {
+        var texts = form.All("cylinder");
+        if (texts.Contains("all"))
+        {
+            return [.. Places.Of(sheet, check)];
+        }
+
+        var places = texts.Select(text => Place(text, sheet, check)).Distinct().ToList();
         if (places.Count == 0 || places.Contains(null))
         {
-            form.Refuse("cylinder", $"Choose a {check.PlaceNoun} from 1 to {sheet.Cylinders}.");
+            form.Refuse("cylinder", Places.Asked(sheet, check));
         }
 
         return places;
     }
 
-    private static int? Cylinder(string text, CheckSheet sheet) =>
+    private static int? Place(string text, CheckSheet sheet, Check check) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-        && number >= 1 && number <= sheet.Cylinders
+        && sheet.PlacesOf(check).Contains(number)
             ? number
             : null;
 }

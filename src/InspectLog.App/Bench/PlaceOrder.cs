@@ -1,3 +1,5 @@
+using InspectLog.Inspecting.Standing;
+
 namespace InspectLog.App.Bench;
 
 /// <summary>Which place a form proposes next, so that lead after lead can be entered without choosing each.</summary>

@@ -1,6 +1,8 @@
 using InspectLog.App.Forms;
 using InspectLog.App.OwnWords;
 using InspectLog.Dictation.Understanding;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.Proposals;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 
@@ -30,9 +32,9 @@ public static class RememberedWord
     /// note where it has none.</summary>
     public static string Unknown(BenchScene scene, WorkshopState workshop, long recording, ProposalCard card)
     {
-        var vocabulary = new OwnVocabulary(scene.Sheet, WorkshopWords.For(workshop, scene.Sheet.Id));
+        var vocabulary = new OwnVocabulary(scene.Sheet, WorkshopWords.For(workshop, scene.Sheet));
         var unknown = vocabulary.UnknownIn(card.First.Finding.Words);
         return unknown.Length > 0 ? unknown
-            : vocabulary.UnknownIn(scene.Inspection.FindVoiceNote(recording)?.Transcript?.Text ?? "");
+            : vocabulary.UnknownIn(scene.Inspection.FindNote(recording)?.Words ?? "");
     }
 }

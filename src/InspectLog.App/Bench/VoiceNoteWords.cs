@@ -1,6 +1,7 @@
-using InspectLog.App.HandsFree;
 using InspectLog.App.Ui;
 using InspectLog.Dictation.Hearing;
+using InspectLog.Inspecting.ByVoice;
+using InspectLog.Inspecting.Proposals;
 using InspectLog.Journal.State;
 
 namespace InspectLog.App.Bench;

@@ -33,7 +33,7 @@ internal static class AllowanceOption
             && Sources.TryGetValue(what, out var source)
             && StrictNumber.TryRead(size, out var number))
         {
-            return new Allowance(
+            return StrictNumber.RefuseTooLarge(result, size, number) ? null : new Allowance(
                 source,
                 number,
                 source == AllowanceSource.Reference ? AllowanceShape.TwoStandardDeviations : AllowanceShape.Even);

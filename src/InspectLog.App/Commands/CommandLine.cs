@@ -24,11 +24,16 @@ internal static class CommandLine
             new ReferVerb(surroundings),
             new UnderstandVerb(surroundings),
             new TranscribeVerb(surroundings),
+            new ExportVerb(surroundings),
+            new ImportVerb(surroundings),
             new VerifyVerb(surroundings),
+            new SealVerb(surroundings),
+            new SealKeyVerb(surroundings),
             new RebuildVerb(surroundings),
             new ServeVerb(surroundings),
             new DemoVerb(surroundings),
             new SpeechWorkerVerb(surroundings),
+            new PhotoWorkerVerb(surroundings),
         };
         foreach (var help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples((HelpAction)help.Action!);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using InspectLog.Inspecting.Words;
 using InspectLog.Measuring;
 
 namespace InspectLog.App.Commands;
@@ -9,6 +10,14 @@ internal static class DecisionText
     public static void Write(TextWriter output, Decided decided, Unit unit, bool withBudget)
     {
         output.WriteLine(Sentence(decided, unit));
+        if (decided.LimitSource is { } source)
+            output.WriteLine($"Limits of the sheet. {source}");
+        if (decided.Papers.Words is { Length: > 0 } papers)
+            output.WriteLine(papers);
+        if (decided.OverParts is { } over)
+            output.WriteLine($"Over such parts the rule would accept {Share(over.Consumers)} that are outside, and reject {Share(over.Producers)} that are within (JCGM 106:2012, 9.5).");
+        if (NewReading.IsAsGoodAsZero(unit.Kind, decided.Conformity.Value))
+            output.WriteLine("Below zero by no more than it may be off: as good as 0.");
         if (!withBudget)
         {
             foreach (var part in decided.Conformity.Contributions)
@@ -20,7 +29,7 @@ internal static class DecisionText
         WriteTable(output, decided.Budget, unit);
         output.WriteLine();
         WriteResult(output, decided, unit);
-        // The other rules give no doubtful answers to advise on.
+        // The other rules give no conditional answers to advise on.
         if (decided.Rule == DecisionRule.NonBinary)
         {
             output.WriteLine();
@@ -45,7 +54,7 @@ internal static class DecisionText
 
     private static void WriteTable(TextWriter output, IReadOnlyList<BudgetLine> lines, Unit unit)
     {
-        string[] heading = ["contribution", "type", "u of the quantity", "sensitivity", "contribution u", "ν", "share", "U without it"];
+        string[] heading = ["contribution", "type", "divisor", "u of the quantity", "sensitivity", "contribution u", "ν", "share", "U without it"];
         string[][] rows = [heading, .. lines.Select(line => Row(line, unit))];
         int[] widths = [.. heading.Select((_, column) => rows.Max(row => row[column].Length))];
         foreach (var row in rows)
@@ -60,6 +69,7 @@ internal static class DecisionText
         [
             line.Contribution.Name,
             line.IsTypeA ? "A" : "B",
+            Divisor(line.Contribution.Shape),
             ofTemperature ? $"{Number(line.InputUncertainty)} °C" : Size(line.InputUncertainty, unit),
             Number(line.Sensitivity) + (ofTemperature ? $" {unit}/°C" : ""),
             Size(line.Contribution.StandardUncertainty, unit),
@@ -74,8 +84,13 @@ internal static class DecisionText
         var (estimate, conformity) = (decided.Given.Estimate, decided.Conformity);
         output.WriteLine($"Combined standard uncertainty u = {Size(estimate.StandardUncertainty, unit)}, "
             + $"effective degrees of freedom {Degrees(estimate.DegreesOfFreedom)}, "
-            + $"coverage factor k = {Number(estimate.CoverageFactor)} for 95.45 %, "
+            + $"coverage factor k = {Number(estimate.CoverageFactor)} for {estimate.Evaluation.CoverageText()}, "
             + $"expanded uncertainty U = {Size(estimate.ExpandedUncertainty, unit)}.");
+        output.WriteLine(estimate.Evaluation.Method == EvaluationMethod.Classical
+            ? "k is that of Student's t with the effective degrees of freedom (JCGM 100:2008, G.4)."
+            : "U is half the middle of the distribution that the contributions add up to, and k what that makes of u (JCGM 101:2008).");
+        if (ContributionWords.OfScatter(decided.Given.Reading) is { } scatter)
+            output.WriteLine(scatter);
         output.WriteLine(decided.Rule.Statement);
         output.WriteLine(decided.IsAccepted
             ? $"Probability that it is outside its limits although accepted (specific consumer's risk): {Number(estimate.ShareOutside(decided.Limits))}."
@@ -111,9 +126,18 @@ internal static class DecisionText
     private static string Size(double size, Unit unit) =>
         $"{Printed.UncertainNumbers(unit.ToBase(0), unit.DifferenceToBase(size), unit).Spread} {unit}";
 
+    private static string Divisor(ContributionShape? shape) => shape switch
+    {
+        ContributionShape.Even => "√3",
+        ContributionShape.Triangular => "√6",
+        _ => "1",
+    };
+
     private static string Degrees(double degrees) => double.IsPositiveInfinity(degrees) ? "∞" : Number(degrees);
 
     private static string Number(double number) => number.ToString("G4", CultureInfo.InvariantCulture).Replace('-', '−');
+
+    private static string Share(double share) => string.Create(CultureInfo.InvariantCulture, $"{100 * share:G3} %");
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -7,7 +7,10 @@ namespace InspectLog.App.Commands;
 internal sealed class DemoVerb : Verb
 {
     private readonly Option<int> _port = ListeningPort.Option();
+    private readonly NetworkChoice _network = new();
     private readonly Option<string?> _model = SpeechModelChoice.Option();
+    private readonly Option<bool> _speechWhenNeeded = SpeechModelChoice.WhenNeededOption();
+    private readonly Option<bool> _open = OwnBrowser.Option();
 
     public DemoVerb(Surroundings surroundings)
         : base(
@@ -16,7 +19,10 @@ internal sealed class DemoVerb : Verb
             surroundings)
     {
         Add(_port);
+        _network.AddTo(this);
         Add(_model);
+        Add(_speechWhenNeeded);
+        Add(_open);
     }
 
     public override IReadOnlyList<string> Examples => ["inspectlog demo"];
@@ -31,7 +37,13 @@ internal sealed class DemoVerb : Verb
             Surroundings.Error.WriteLine("Making the invented garage, which takes a few seconds.");
             DemoGarage.Make(folder.FullName, Surroundings.Time, DemoFiles.Shipped());
             return await Serving.RunAsync(
-                Surroundings, folder.FullName, arguments.GetValue(_port), arguments.GetValue(_model), stop);
+                Surroundings,
+                folder.FullName,
+                arguments.GetValue(_port),
+                new SpeechStart(arguments.GetValue(_model), arguments.GetValue(_speechWhenNeeded)),
+                _network.Of(arguments),
+                arguments.GetValue(_open),
+                stop);
         }
         finally
         {

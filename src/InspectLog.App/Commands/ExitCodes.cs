@@ -22,7 +22,7 @@ internal static class ExitCodes
     public static readonly IReadOnlyList<(int Code, string Meaning)> All =
     [
         (Done, "done"),
-        (No, "the answer is no: the record is not intact"),
+        (No, "the answer is no: the record is not intact, or was not taken in"),
         (BadInput, "the command line or a file it names cannot be used as it is"),
         (Cannot, "not possible now: speech model missing, data folder in use, disk full, port taken"),
     ];

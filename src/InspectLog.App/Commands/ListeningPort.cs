@@ -3,16 +3,20 @@ using System.Globalization;
 
 namespace InspectLog.App.Commands;
 
-/// <summary>The option that names the port the web app listens on.</summary>
+/// <summary>Options that name ports the web app listens on.</summary>
 internal static class ListeningPort
 {
     private const int Usual = 5757;
 
-    public static Option<int> Option() => new("--port")
+    /// <summary>The port on this computer only.</summary>
+    public static Option<int> Option() => Option("--port", Usual, "Port to listen on, on this computer only; 0 takes a free one.");
+
+    /// <summary>Another port.</summary>
+    public static Option<int> Option(string name, int usual, string description) => new(name)
     {
-        Description = "Port to listen on, on this computer only; 0 takes a free one.",
+        Description = description,
         HelpName = "N",
-        DefaultValueFactory = _ => Usual,
+        DefaultValueFactory = _ => usual,
         CustomParser = result =>
         {
             if (ushort.TryParse(result.Tokens[0].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var port))

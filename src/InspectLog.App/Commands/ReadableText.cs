@@ -1,3 +1,4 @@
+using InspectLog.Inspecting.Words;
 using InspectLog.Checks;
 using InspectLog.Dictation.Understanding;
 using InspectLog.Measuring;
@@ -13,13 +14,16 @@ internal static class ReadableText
             output.WriteLine("  No finding.");
         foreach (var finding in findings)
         {
-            output.WriteLine($"  {finding.Check}{At(finding)}: {What(finding, sheet)}   from \"{finding.Words}\"");
-            if (finding.Doubt is { } doubt)
+            output.WriteLine($"  {finding.Check}{At(finding, sheet)}: {What(finding, sheet)}   from \"{finding.Words}\"");
+            if (DoubtWords.Of(finding.Doubts, sheet) is { } doubt)
                 output.WriteLine($"    Look twice: {doubt}");
         }
     }
 
-    private static string At(Finding finding) => finding.Place is { } place ? $", cylinder {place.Cylinder}" : "";
+    // Leads, plugs and towers go by the cylinder they serve; other places by what the sheet calls them.
+    private static string At(Finding finding, CheckSheet sheet) => finding.Place is not { } place ? ""
+        : sheet.Find(finding.Check)?.Places is { Own: not null } own ? $", {own.NameOf(place.Cylinder)}"
+        : $", cylinder {place.Cylinder}";
 
     private static string What(Finding finding, CheckSheet sheet) => finding switch
     {

@@ -16,24 +16,12 @@ internal sealed class ReadingOptions
     private readonly Option<double[]> _values =
         StrictNumber.RepeatedOption("--value", "A value as displayed. Give it again for each repeat of the reading.");
 
-    private readonly Option<Accuracy> _accuracy = AccuracyOption(
-        "--accuracy", "The instrument's stated accuracy: percent of the reading plus counts of the last digit.");
-
-    private readonly Option<double?> _resolution =
-        StrictNumber.Option("--resolution", "The smallest step the instrument displays.");
-
-    private readonly Option<double?> _range =
-        StrictNumber.Option("--range", "Full scale of the range in use. A value beyond it is refused.");
-
-    private readonly Option<double[]> _otherRanges = StrictNumber.RepeatedOption(
-        "--other-range",
-        "Full scale of another range of the instrument, for advice; its accuracy is taken as the same and its steps in "
-            + "proportion. Give it again for each.");
+    private readonly InstrumentOptions _instrument = new();
 
     private readonly Option<double[]> _leads = StrictNumber.RepeatedOption(
         "--leads", "Resistance of the test leads, read with their tips together, to be subtracted. Give it again for each repeat.");
 
-    private readonly Option<Accuracy> _leadsAccuracy = AccuracyOption(
+    private readonly Option<string> _leadsAccuracy = InstrumentOptions.AccuracyText(
         "--leads-accuracy", "Accuracy of another instrument the leads were read with. Without it: the same instrument and range, "
             + "whose error in percent is common to both readings.");
 
@@ -41,7 +29,9 @@ internal sealed class ReadingOptions
         StrictNumber.Option("--leads-resolution", "The smallest step that other instrument displays.");
 
     private readonly Option<Allowance[]> _allowances = AllowanceOption.Option();
+    private readonly ScatterOptions _scatter = new();
     private readonly WindingOptions _winding = new();
+    private readonly EvaluationOptions _evaluation = new();
 
     private readonly Option<double?> _uncertainty = StrictNumber.Option(
         "--uncertainty", "Standard uncertainty of the value, where it is known already, in place of --accuracy.");
@@ -60,33 +50,37 @@ internal sealed class ReadingOptions
 
     public IReadOnlyList<Option> All =>
     [
-        _values, _accuracy, _resolution, _range, _otherRanges, _leads, _leadsAccuracy, _leadsResolution, _allowances,
-        .. _winding.All, _uncertainty, _degrees, _goes, _stops, _bladeTolerance,
+        _values, .. _instrument.All, _leads, _leadsAccuracy, _leadsResolution, _allowances,
+        .. _scatter.All, .. _winding.All, _uncertainty, _degrees, _goes, _stops, _bladeTolerance, .. _evaluation.All,
     ];
 
     private IReadOnlyList<Option> OfDisplay =>
     [
-        _accuracy, _resolution, _range, _otherRanges, _leads, _leadsAccuracy, _leadsResolution, _allowances,
-        .. _winding.All,
+        .. _instrument.All, _leads, _leadsAccuracy, _leadsResolution, _allowances,
+        .. _scatter.All, .. _winding.All,
     ];
 
     /// <summary>The reading described.</summary>
+    /// <param name="arguments">The command line.</param>
+    /// <param name="unit">The unit of its numbers.</param>
+    /// <param name="usual">How expanded uncertainties are found where nothing is said of it.</param>
     /// <exception cref="ArgumentException">It cannot be used; the message says why.</exception>
-    public ReadingTaken Read(ParseResult arguments, Unit unit)
+    public ReadingTaken Read(ParseResult arguments, Unit unit, Evaluation usual)
     {
         var values = arguments.GetValue(_values) ?? [];
+        var evaluation = _evaluation.Read(arguments, usual);
         var gauges = arguments.GetValue(_goes) is [_, ..] || arguments.GetValue(_stops) is [_, ..];
         return (values, gauges) switch
         {
             ([], false) => throw CommandException.BadInput("Give the reading with --value, or with --goes and --stops."),
-            ([], true) => Gauged(arguments),
+            ([], true) => Gauged(arguments, evaluation),
             (_, true) => throw CommandException.BadInput("Give either --value or the gauges --goes and --stops, not both."),
-            _ when arguments.GetValue(_uncertainty) is { } u => Known(values, u, arguments),
-            _ => Displayed(values, unit, arguments),
+            _ when arguments.GetValue(_uncertainty) is { } u => Known(values, u, unit, arguments, evaluation),
+            _ => Displayed(values, unit, arguments, evaluation),
         };
     }
 
-    private ReadingTaken Gauged(ParseResult arguments)
+    private ReadingTaken Gauged(ParseResult arguments, Evaluation evaluation)
     {
         RefuseAny(arguments, [.. OfDisplay, _uncertainty, _degrees], "is for a displayed value, not for gauges");
         if (arguments.GetValue(_goes) is not [_, ..] goes || arguments.GetValue(_stops) is not [_, ..] stops)
@@ -97,39 +91,52 @@ internal sealed class ReadingOptions
 
         var bracket = arguments.GetValue(_bladeTolerance) is { } tolerance
             ? FeelerBlades.Bracket(Blades(goes, tolerance), Blades(stops, tolerance))
-            : new Bracket(goes.Sum(), stops.Sum());
-        return new(bracket, Estimate.Of(bracket), null);
+            : FeelerBlades.Exact(goes, stops);
+        return new(bracket, NewReading.Estimate(bracket, evaluation), null);
     }
 
-    private ReadingTaken Known(double[] values, double uncertainty, ParseResult arguments)
+    private ReadingTaken Known(double[] values, double uncertainty, Unit unit, ParseResult arguments, Evaluation evaluation)
     {
         RefuseAny(arguments, [.. OfDisplay, _bladeTolerance], "cannot be given with --uncertainty, which stands for the whole budget");
+        DisplayedNumbers.RefuseBelowZero(values, unit);
         return values is [var value]
-            ? new(null, Estimate.Known(value, uncertainty, arguments.GetValue(_degrees) ?? double.PositiveInfinity), null)
+            ? new(null, Known(value, uncertainty, arguments, evaluation), null)
             : throw CommandException.BadInput("Give one --value with --uncertainty: the mean, where there were repeats.");
     }
 
-    private ReadingTaken Displayed(double[] values, Unit unit, ParseResult arguments)
+    private Estimate Known(double value, double uncertainty, ParseResult arguments, Evaluation evaluation) => Estimate.Known(
+        value, uncertainty, arguments.GetValue(_degrees) ?? double.PositiveInfinity, evaluation);
+
+    private ReadingTaken Displayed(double[] values, Unit unit, ParseResult arguments, Evaluation evaluation)
     {
         RefuseAny(arguments, [_degrees], "goes with --uncertainty");
         RefuseAny(arguments, [_bladeTolerance], "goes with --goes and --stops");
-        var accuracy = arguments.GetValue(_accuracy)
-            ?? throw CommandException.BadInput("Give the instrument's accuracy with --accuracy, such as --accuracy \"0.8%+3\".");
-        var resolution = arguments.GetValue(_resolution)
-            ?? throw CommandException.BadInput("Give the smallest step the instrument displays with --resolution, such as --resolution 0.1.");
-        RefuseBeyond(arguments.GetValue(_range), values);
-        var reading = new DisplayedReading(values, accuracy, resolution)
+        var instrument = _instrument.Read(arguments, values, unit);
+        DisplayedNumbers.Refuse(values, LeadsOfMeter(arguments, unit), instrument.Resolution, _instrument.LargestRange(arguments), unit);
+        var leads = Leads(unit, arguments);
+        var read = AsRead.Of(instrument, values, leads is { SameInstrument: true } ? Sample.Of(leads.Values).Mean : null, _instrument.Ambient(arguments));
+        var reading = read with
         {
-            Leads = Leads(accuracy, resolution, unit, arguments),
-            Allowances = arguments.GetValue(_allowances),
+            Leads = leads is { SameInstrument: true } ? read.Leads! with { Values = leads.Values } : leads,
+            Allowances = [.. read.Allowances ?? [], .. arguments.GetValue(_allowances) ?? []],
+            Scatter = _scatter.Read(arguments),
             Winding = _winding.Read(arguments, unit),
         };
-        return new(reading, Estimate.Of(reading), Instrument(accuracy, resolution, unit, arguments));
+        return new(reading, NewReading.Estimate(reading, evaluation), _instrument.ForAdvice(arguments, instrument, unit));
     }
 
-    private TestLeads? Leads(Accuracy accuracy, double resolution, Unit unit, ParseResult arguments)
+    // Another instrument shows what it shows; the step alone says too little of it. Below zero neither reads.
+    private double[] LeadsOfMeter(ParseResult arguments, Unit unit)
     {
-        var own = (Accuracy: arguments.GetValue(_leadsAccuracy), Resolution: arguments.GetValue(_leadsResolution));
+        var leads = arguments.GetValue(_leads) ?? [];
+        DisplayedNumbers.RefuseBelowZero(leads, unit);
+        return arguments.GetValue(_leadsResolution) is null && unit.Kind == QuantityKind.Resistance ? leads : [];
+    }
+
+    /// <summary>The test leads; the accuracy of the same instrument is filled in by it.</summary>
+    private TestLeads? Leads(Unit unit, ParseResult arguments)
+    {
+        var own = (Accuracy: InstrumentOptions.Accuracy(arguments.GetValue(_leadsAccuracy), unit), Resolution: arguments.GetValue(_leadsResolution));
         if (arguments.GetValue(_leads) is not [_, ..] values)
         {
             RefuseAny(arguments, [_leadsAccuracy, _leadsResolution], "goes with --leads");
@@ -140,32 +147,10 @@ internal sealed class ReadingOptions
             throw CommandException.BadInput("Test leads are subtracted from a resistance only; leave out --leads.");
         return own switch
         {
-            (null, null) => new(values, accuracy, resolution, SameInstrument: true),
+            (null, null) => new(values, new(0, 0), 1, SameInstrument: true),
             ({ } other, { } step) => new(values, other, step, SameInstrument: false),
             _ => throw CommandException.BadInput("Give both --leads-accuracy and --leads-resolution for another instrument, or neither."),
         };
-    }
-
-    // A meter counts to the same number on each of its ranges, so its steps go with full scale.
-    private Instrument? Instrument(Accuracy accuracy, double resolution, Unit unit, ParseResult arguments)
-    {
-        if (arguments.GetValue(_otherRanges) is not [_, ..] others)
-            return null;
-        var full = arguments.GetValue(_range).GetValueOrDefault();
-        if (full <= 0 || others.Any(other => other <= 0))
-            throw CommandException.BadInput("Give the range in use with --range, above 0, and each --other-range above 0.");
-        return new("given", "given", unit.Kind, accuracy, resolution)
-        {
-            Ranges = [.. others.Select(other => new MeterRange(
-                Printed.Value(unit.ToBase(other), unit), other, accuracy, resolution * other / full))],
-        };
-    }
-
-    private static void RefuseBeyond(double? range, double[] values)
-    {
-        foreach (var value in values.Where(value => Math.Abs(value) > range))
-            throw CommandException.BadInput(FormattableString.Invariant(
-                $"{value} lies beyond the range of {range}: a meter shows an overload there, not a value. Use a larger range."));
     }
 
     private static void RefuseAny(ParseResult arguments, IEnumerable<Option> options, string why)
@@ -175,17 +160,4 @@ internal sealed class ReadingOptions
     }
 
     private static Blade[] Blades(double[] sizes, double tolerance) => [.. sizes.Select(size => new Blade(size, tolerance))];
-
-    private static Option<Accuracy> AccuracyOption(string name, string description) => new(name)
-    {
-        Description = description,
-        HelpName = "\"P%+N\"",
-        CustomParser = result =>
-        {
-            if (Accuracy.TryParse(result.Tokens[0].Value, out var accuracy, out var problem))
-                return accuracy;
-            result.AddError(problem);
-            return null;
-        },
-    };
 }

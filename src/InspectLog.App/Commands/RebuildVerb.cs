@@ -1,4 +1,5 @@
 using System.CommandLine;
+using InspectLog.Inspecting.Words;
 using InspectLog.Journal;
 
 namespace InspectLog.App.Commands;
@@ -6,7 +7,7 @@ namespace InspectLog.App.Commands;
 /// <summary>Makes the index again from the journals.</summary>
 internal sealed class RebuildVerb : Verb
 {
-    private readonly Option<string> _data = DataFolder.Option("The data folder.");
+    private readonly Option<string> _data = DataFolderOption.Of("The data folder.");
 
     public RebuildVerb(Surroundings surroundings)
         : base(
@@ -22,7 +23,8 @@ internal sealed class RebuildVerb : Verb
         if (!Directory.Exists(folder))
             throw CommandException.BadInput($"There is no folder {folder}. Name the data folder with --data FOLDER.");
 
-        using var garage = Garage.Open(folder, Surroundings.Time, new OpeningProgress(Surroundings.Error, Surroundings.Time));
+        using var garage = Garage.Open(
+            folder, Surroundings.Time, new OpeningProgress(Surroundings.Error, Surroundings.Time), wording: SheetWording.Of);
         garage.RebuildIndex();
         Surroundings.Out.WriteLine($"The index of {Vehicles(garage)} is made again.");
         foreach (var problem in garage.Problems)

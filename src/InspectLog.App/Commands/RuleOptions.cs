@@ -6,7 +6,7 @@ namespace InspectLog.App.Commands;
 /// <summary>The options that choose a decision rule, by the names of the standards that describe them.</summary>
 internal sealed class RuleOptions
 {
-    private const double RiskOfIso14253 = 0.05;
+    private const double UsualRisk = 0.05;
 
     private readonly Option<Rule> _rule = RuleOption();
 
@@ -19,26 +19,28 @@ internal sealed class RuleOptions
     public IReadOnlyList<Option> All => [_rule, _factor, _risk];
 
     /// <summary>The rule chosen.</summary>
+    /// <param name="arguments">The command line.</param>
+    /// <param name="usual">What counts where none is chosen.</param>
     /// <exception cref="ArgumentException">Its factor or risk is out of range.</exception>
-    public DecisionRule Read(ParseResult arguments)
+    public DecisionRule Read(ParseResult arguments, DecisionRule usual)
     {
         var (name, factor, risk) = (arguments.GetValue(_rule), arguments.GetValue(_factor), arguments.GetValue(_risk));
         return (name, factor, risk) switch
         {
             (Rule.GuardBand, _, null) => DecisionRule.GuardFactor(factor ?? 1),
-            (Rule.Risk, null, _) => DecisionRule.Risk(risk ?? RiskOfIso14253),
+            (Rule.Risk, null, _) => DecisionRule.Risk(risk ?? UsualRisk),
             (_, { }, _) => throw CommandException.BadInput("--guard-factor goes with --rule guard-band alone."),
             (_, _, { }) => throw CommandException.BadInput("--risk goes with --rule risk alone."),
             (Rule.Simple, _, _) => DecisionRule.Simple,
-            (Rule.Iso14253, _, _) => DecisionRule.Risk(RiskOfIso14253),
-            _ => DecisionRule.NonBinary,
+            (Rule.Iso14253, _, _) => DecisionRule.Iso14253,
+            _ => arguments.GetResult(_rule) is { Implicit: false } ? DecisionRule.NonBinary : usual,
         };
     }
 
     private static Option<Rule> RuleOption() => NamedChoice.Option(
         "--rule",
         "The decision rule: non-binary or ilac-g8 (ILAC-G8:09/2019, 4.2.3; the default), simple (4.2.1), guard-band "
-            + "(4.2.2; JCGM 106:2012, 8.3.2), risk (JCGM 106:2012, 8.3.2), iso-14253-1 (risk of 5 %).",
+            + "(4.2.2; JCGM 106:2012, 8.3.2), risk (JCGM 106:2012, 8.3.2), iso-14253-1 (proven conforming, proven non-conforming or neither, at 95 %).",
         "RULE",
         ("non-binary", Rule.NonBinary), ("ilac-g8", Rule.NonBinary), ("simple", Rule.Simple),
         ("guard-band", Rule.GuardBand), ("risk", Rule.Risk), ("iso-14253-1", Rule.Iso14253));

@@ -1,5 +1,6 @@
 using System.Net.Sockets;
 using InspectLog.App.Hosting;
+using InspectLog.App.Network;
 using Microsoft.AspNetCore.Connections;
 
 namespace InspectLog.App.Commands;
@@ -12,17 +13,28 @@ internal static class Serving
     public static readonly TimeSpan TimeToStop = TimeSpan.FromMinutes(1);
 
     public static async Task<int> RunAsync(
-        Surroundings surroundings, string dataFolder, int port, string? modelFile, CancellationToken stop)
+        Surroundings surroundings, string dataFolder, int port, SpeechStart speechStart, NetworkOptions? network, bool opens, CancellationToken stop,
+        bool isLookedAtOnly = false)
     {
-        var speech = surroundings.OpenSpeechApart(modelFile);
+        var speech = surroundings.OpenSpeechApart(speechStart.ModelFile);
         if (speech.Readiness.Problem is { } problem)
             surroundings.Error.WriteLine(problem);
 
         var options = new WebHostOptions(dataFolder, port, () => speech)
         {
             Time = surroundings.Time,
+            Photos = () => PhotoWorkerVerb.Open(surroundings.Time),
             Opening = new OpeningProgress(surroundings.Error, surroundings.Time),
-            Listening = address => surroundings.Out.WriteLine($"InspectLog is open at {address}"),
+            LoadsSpeechAtStart = !speechStart.WhenNeeded,
+            Network = network,
+            IsLookedAtOnly = isLookedAtOnly,
+            KeepUploadsIn = surroundings.KeepUploadsIn,
+            Listening = addresses =>
+            {
+                Tell(surroundings.Out, addresses, network is not null);
+                if (opens && !surroundings.Browse(addresses.Workshop))
+                    surroundings.Error.WriteLine("No browser was found to show it. Open the address above by hand.");
+            },
         };
         try
         {
@@ -31,15 +43,38 @@ internal static class Serving
         }
         catch (IOException e) when (e.InnerException is AddressInUseException)
         {
-            throw new CommandException(
-                ExitCodes.Cannot,
-                $"Port {port} is taken, perhaps by InspectLog itself. Stop that program, or choose another port with --port N.",
-                e);
+            throw new CommandException(ExitCodes.Cannot, TakenPort(e.Message, port, network), e);
         }
         catch (SocketException e)
         {
             throw new CommandException(
                 ExitCodes.Cannot, $"Port {port} cannot be used here ({e.Message}). Choose another with --port N.", e);
         }
+    }
+
+    private static void Tell(TextWriter to, OpenAddresses addresses, bool isOpenToNetwork)
+    {
+        to.WriteLine($"InspectLog is open at {addresses.Workshop}");
+        if (addresses.Phones.Count > 0)
+        {
+            to.WriteLine($"For phones: {string.Join(" or ", addresses.Phones)}");
+            to.WriteLine($"Pair them at {new Uri(addresses.Workshop, Links.Devices)}; their first visit is to {addresses.Certificate[0]}");
+        }
+        else if (isOpenToNetwork)
+        {
+            to.WriteLine("This computer has no address on a local network at present, so no phone finds it. Connect it; nothing need be started anew.");
+        }
+    }
+
+    /// <summary>The server says which address is taken; with one listener that is the port that was asked for.</summary>
+    private static string TakenPort(string message, int port, NetworkOptions? network)
+    {
+        var (taken, option) = network switch
+        {
+            { Port: > 0 and var phones } when message.Contains($":{phones}:", StringComparison.Ordinal) => (phones, "--lan-port"),
+            { CertificatePort: > 0 and var page } when message.Contains($":{page}:", StringComparison.Ordinal) => (page, "--certificate-port"),
+            _ => (port, "--port"),
+        };
+        return $"Port {taken} is taken, perhaps by InspectLog itself. Stop that program, or choose another port with {option} N.";
     }
 }

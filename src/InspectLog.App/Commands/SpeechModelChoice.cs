@@ -4,9 +4,19 @@ using InspectLog.Dictation.Hearing.Worker;
 
 namespace InspectLog.App.Commands;
 
-/// <summary>The option that names a speech model.</summary>
+/// <summary>What hears dictation, and from when on.</summary>
+/// <param name="ModelFile">A speech model other than the one that comes with the program; null for that one.</param>
+/// <param name="WhenNeeded">Whether it is loaded with the first recording and not at the start.</param>
+internal sealed record SpeechStart(string? ModelFile, bool WhenNeeded);
+
+/// <summary>The options about the speech model.</summary>
 internal static class SpeechModelChoice
 {
+    public static Option<bool> WhenNeededOption() => new("--speech-when-needed")
+    {
+        Description = "Load the speech model with the first recording and not at the start: for a computer short of memory. The first recording then waits a few seconds longer.",
+    };
+
     public static Option<string?> Option() => new("--model")
     {
         Description = "Transcribe with this Whisper model (whisper.cpp format) instead of the one that comes with the program.",

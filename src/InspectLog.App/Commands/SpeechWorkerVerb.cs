@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Runtime.InteropServices;
 using InspectLog.Dictation.Hearing.Worker;
 
 namespace InspectLog.App.Commands;
@@ -28,17 +27,11 @@ internal sealed class SpeechWorkerVerb : Verb
     public static SpeechWorkerCommand CommandFor(string? modelFile) => SpeechWorkerCommand.OfThisProgram(
         modelFile is null ? [Word] : [Word, "--model", Path.GetFullPath(modelFile)]);
 
-    /// <summary>Ends when the app closes its end, and only then: Ctrl+C and the signals of a service manager reach both
-    /// processes, and the app is to put its work in order first.</summary>
+    /// <summary>Ends when the app closes its end, and only then.</summary>
     protected override async Task<int> RunAsync(ParseResult arguments, CancellationToken stop)
     {
-        using var interrupt = Ignore(PosixSignal.SIGINT);
-        using var terminate = Ignore(PosixSignal.SIGTERM);
-        using var hangUp = Ignore(PosixSignal.SIGHUP);
+        using var signals = new WorkerSignals();
         await SpeechWorkerServer.RunWhisperAsync(SpeechModelChoice.Models(arguments.GetValue(_model)), CancellationToken.None);
         return ExitCodes.Done;
     }
-
-    private static PosixSignalRegistration Ignore(PosixSignal signal) =>
-        PosixSignalRegistration.Create(signal, context => context.Cancel = true);
 }

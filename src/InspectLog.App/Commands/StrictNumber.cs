@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using InspectLog.Measuring;
 
 namespace InspectLog.App.Commands;
 
@@ -31,12 +32,22 @@ internal static class StrictNumber
     public static bool TryRead(string text, out double number) =>
         double.TryParse(text, Style, CultureInfo.InvariantCulture, out number) && double.IsFinite(number);
 
+    /// <summary>Notes that a number is too large, where it is.</summary>
+    public static bool RefuseTooLarge(ArgumentResult result, string text, double number)
+    {
+        if (Workable.Is(number))
+            return false;
+        result.AddError($"\"{text}\" given with {NameOf(result)} is too large to work with. Check the number and its unit.");
+        return true;
+    }
+
     private static double? Read(ArgumentResult result, string text)
     {
         if (TryRead(text, out var number))
-            return number;
-        var option = (result.Parent as OptionResult)?.Option.Name;
-        result.AddError($"\"{text}\" given with {option} is not a number. Write it like 9400 or 0.35, with a point and no commas.");
+            return RefuseTooLarge(result, text, number) ? null : number;
+        result.AddError($"\"{text}\" given with {NameOf(result)} is not a number. Write it like 9400 or 0.35, with a point and no commas.");
         return null;
     }
+
+    private static string? NameOf(ArgumentResult result) => (result.Parent as OptionResult)?.Option.Name;
 }

@@ -1,4 +1,5 @@
 using InspectLog.Dictation.Hearing;
+using InspectLog.Photos.Developing;
 
 namespace InspectLog.App.Commands;
 
@@ -18,6 +19,19 @@ internal sealed record Surroundings(
     Func<string?, ISpeechToText> OpenSpeech,
     Func<string?, ISpeechToText> OpenSpeechApart)
 {
+    /// <summary>Shows an address in the user's own browser; false where there is none.</summary>
+    public Func<Uri, bool> Browse { get; init; } = OwnBrowser.Show;
+
+    /// <summary>Is told the folder for uploads while they come in; the server reads it once, for the whole process.</summary>
+    public Action<string> KeepUploadsIn { get; init; } = static _ => { };
+
+    /// <summary>Opens what makes copies of photos: apart from this process, so that a hostile picture costs itself alone.</summary>
+    public Func<IPhotoDeveloper> OpenPhotos { get; init; } = static () => new PhotoDeveloper();
+
     public static Surroundings OfProcess() =>
-        new(Console.In, Console.Out, Console.Error, TimeProvider.System, SpeechModelChoice.Open, SpeechModelChoice.OpenApart);
+        new(Console.In, Console.Out, Console.Error, TimeProvider.System, SpeechModelChoice.Open, SpeechModelChoice.OpenApart)
+        {
+            OpenPhotos = () => PhotoWorkerVerb.Open(TimeProvider.System),
+            KeepUploadsIn = folder => Environment.SetEnvironmentVariable("ASPNETCORE_TEMP", folder),
+        };
 }

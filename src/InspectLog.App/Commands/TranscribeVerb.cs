@@ -10,6 +10,7 @@ namespace InspectLog.App.Commands;
 internal sealed class TranscribeVerb : Verb
 {
     private readonly Option<string?> _sheet = SheetChoice.Option();
+    private readonly Option<int?> _cylinders = SheetChoice.CylindersOption();
     private readonly Option<string?> _data = OwnWordsChoice.Option();
     private readonly Option<string?> _model = SpeechModelChoice.Option();
     private readonly Option<bool> _json = JsonLines.Option();
@@ -23,8 +24,10 @@ internal sealed class TranscribeVerb : Verb
     public TranscribeVerb(Surroundings surroundings)
         : base("transcribe", "Turn recordings into text, offline; with a sheet, read the findings they hold as well.", surroundings)
     {
+        _files.Validators.Add(given => PathGiven.RefuseEmpty(given, "FILE.wav is empty: name a recording."));
         Add(_files);
         Add(_sheet);
+        Add(_cylinders);
         Add(_data);
         Add(_model);
         Add(_json);
@@ -33,14 +36,14 @@ internal sealed class TranscribeVerb : Verb
     public override IReadOnlyList<string> Examples =>
     [
         "inspectlog transcribe note.wav",
-        "inspectlog transcribe *.wav --sheet ignition-breakerless-6 --json",
-        "inspectlog transcribe note.wav --sheet ignition-breakerless-6 --data /srv/garage",
+        "inspectlog transcribe *.wav --sheet ignition-breakerless --json",
+        "inspectlog transcribe note.wav --sheet ignition-breakerless --data /srv/garage",
     ];
 
     /// <summary>A file that cannot be used is told of and passed over; the others are still transcribed.</summary>
     protected override async Task<int> RunAsync(ParseResult arguments, CancellationToken stop)
     {
-        var reader = Reader(arguments.GetValue(_sheet), arguments.GetValue(_data));
+        var reader = Reader(arguments.GetValue(_sheet), arguments.GetValue(_cylinders), arguments.GetValue(_data));
         var examples = reader is null ? null : ExampleFindings.Prompt(reader.Sheet, openCheck: null, reader.OwnWords);
         var json = arguments.GetValue(_json);
         var speech = Surroundings.OpenSpeech(arguments.GetValue(_model));
@@ -63,10 +66,11 @@ internal sealed class TranscribeVerb : Verb
         return exitCode;
     }
 
-    private static FindingReader? Reader(string? sheet, string? data) => (sheet, data) switch
+    private static FindingReader? Reader(string? sheet, int? cylinders, string? data) => (sheet, cylinders, data) switch
     {
-        ({ } id, _) => OwnWordsChoice.Reader(SheetChoice.Find(id), data),
-        (null, { }) => throw CommandException.BadInput("--data is of use with a check sheet only: its words are words for what is on the sheet. Name one with --sheet ID."),
+        ({ } id, _, _) => OwnWordsChoice.Reader(SheetChoice.Find(id, cylinders), data),
+        (null, { }, _) => throw CommandException.BadInput("--cylinders is of use with a check sheet only. Name one with --sheet ID or --sheet FILE."),
+        (null, null, { }) => throw CommandException.BadInput("--data is of use with a check sheet only: its words are words for what is on the sheet. Name one with --sheet ID or --sheet FILE."),
         _ => null,
     };
 
@@ -75,7 +79,7 @@ internal sealed class TranscribeVerb : Verb
         var findings = reader?.Read(transcript);
         if (json)
         {
-            Surroundings.Out.WriteJson(TranscriptJson.From(file, transcript, findings));
+            Surroundings.Out.WriteJson(TranscriptJson.From(file, transcript, reader is null ? null : FindingsJson.From(findings!, reader.Sheet)));
             return;
         }
 

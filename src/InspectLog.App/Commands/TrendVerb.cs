@@ -29,7 +29,7 @@ internal sealed class TrendVerb : Verb
 
     public override IReadOnlyList<string> Examples =>
     [
-        "inspectlog trend --upper 2.0 --json < coil-circuit.csv",
+        "inspectlog trend --lower 0.6 --json < coil-circuit.csv",
         "inspectlog trend --lower 10 --at 120000 < insulation.csv",
     ];
 
@@ -63,9 +63,9 @@ internal sealed class TrendVerb : Verb
     {
         if (trend.Line is { } line)
         {
-            Say($"Slope {line.Slope:G6} ± {line.SlopeStandardError:G3}, intercept {line.Intercept:G6} ± {line.InterceptStandardError:G3}, scatter {line.ResidualStandardDeviation:G3}.");
+            Say($"Slope {line.Slope:G6} (standard error {line.SlopeStandardError:G3}), intercept {line.Intercept:G6} (standard error {line.InterceptStandardError:G3}), scatter {line.ResidualStandardDeviation:G3}.");
             foreach (var x in at)
-                Say($"At {x:G6}: {line.At(x):G6}, a reading there within ± {line.PredictionHalfWidth(x):G3}.");
+                Say($"At {x:G6}: {line.At(x):G6}, a reading there within ± {line.PredictionHalfWidth(x):G3} (95.45 %).");
         }
 
         if (trend.MeetsLimitAt is { } edge)

@@ -8,6 +8,7 @@ namespace InspectLog.App.Commands;
 internal sealed class UnderstandVerb : Verb
 {
     private readonly Option<string> _sheet = SheetChoice.RequiredOption();
+    private readonly Option<int?> _cylinders = SheetChoice.CylindersOption();
     private readonly Option<string?> _data = OwnWordsChoice.Option();
     private readonly Option<bool> _json = JsonLines.Option();
 
@@ -21,6 +22,7 @@ internal sealed class UnderstandVerb : Verb
         : base("understand", "Read the findings a text holds: which check, which cylinder, which value, condition or action.", surroundings)
     {
         Add(_sheet);
+        Add(_cylinders);
         Add(_data);
         Add(_json);
         Add(_text);
@@ -28,14 +30,15 @@ internal sealed class UnderstandVerb : Verb
 
     public override IReadOnlyList<string> Examples =>
     [
-        "inspectlog understand --sheet ignition-breakerless-6 \"coil secondary is 9.4 k, number three lead is burnt\"",
-        "inspectlog understand --sheet ignition-breakerless-6 --json < notes.txt",
-        "inspectlog understand --sheet ignition-breakerless-6 --data /srv/garage \"sparkler three is wet\"",
+        "inspectlog understand --sheet ignition-breakerless \"coil secondary is 9.4 k, number three lead is burnt\"",
+        "inspectlog understand --sheet ignition-breakerless --json < notes.txt",
+        "inspectlog understand --sheet ignition-breakerless --cylinders 4 \"plugs two and three are sooty\"",
+        "inspectlog understand --sheet ignition-breakerless --data /srv/garage \"sparkler three is wet\"",
     ];
 
     protected override async Task<int> RunAsync(ParseResult arguments, CancellationToken stop)
     {
-        var reader = OwnWordsChoice.Reader(SheetChoice.Find(arguments.GetRequiredValue(_sheet)), arguments.GetValue(_data));
+        var reader = OwnWordsChoice.Reader(SheetChoice.Find(arguments.GetRequiredValue(_sheet), arguments.GetValue(_cylinders)), arguments.GetValue(_data));
         var json = arguments.GetValue(_json);
         if (arguments.GetValue(_text) is { } text)
         {
@@ -52,7 +55,7 @@ internal sealed class UnderstandVerb : Verb
     {
         var findings = reader.Read(text);
         if (json)
-            Surroundings.Out.WriteJson(new FindingsJson(findings));
+            Surroundings.Out.WriteJson(FindingsJson.From(findings, reader.Sheet));
         else
             Surroundings.Out.WriteFindings(findings, reader.Sheet);
     }

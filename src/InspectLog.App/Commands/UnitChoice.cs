@@ -6,11 +6,17 @@ namespace InspectLog.App.Commands;
 /// <summary>The option that names the unit of every number on a command line.</summary>
 internal static class UnitChoice
 {
-    public static Option<Unit> Option() => new("--unit")
+    public static Option<Unit> RequiredOption() => Option(required: true, "");
+
+    /// <summary>An option that may be left out where something else says the unit.</summary>
+    /// <param name="otherwise">What counts then, to end the description.</param>
+    public static Option<Unit?> Option(string otherwise) => Option(required: false, otherwise)!;
+
+    private static Option<Unit> Option(bool required, string otherwise) => new("--unit")
     {
-        Description = $"Unit of every number: {string.Join(", ", Units.All)}; or its name, such as ohm, kohm, Nm, ft-lb, uF.",
+        Description = $"Unit of every number: {string.Join(", ", Units.All)}; or its name, such as ohm, kohm, Nm, ft-lb, uF.{otherwise}",
         HelpName = "UNIT",
-        Required = true,
+        Required = required,
         CustomParser = result =>
         {
             var text = result.Tokens[0].Value;

@@ -30,6 +30,13 @@ internal sealed class WindingOptions
             : throw CommandException.BadInput($"{unit.Symbol} is not a unit of resistance. Use {Kinds.UnitList(QuantityKind.Resistance)}.");
     }
 
+    /// <summary>How far a temperature may have been off, and the copper constant, for a rise. Refuses the options that are
+    /// for referring alone.</summary>
+    public (double Within, double InferredZero) ReadForRise(ParseResult arguments) =>
+        new Option[] { _at, _to }.FirstOrDefault(option => arguments.GetResult(option) is { Implicit: false }) is { } stray
+            ? throw CommandException.BadInput($"{stray.Name} is for referring a resistance, and does not go with --rise.")
+            : (arguments.GetValue(_within) ?? 0, InferredZero(arguments));
+
     private double InferredZero(ParseResult arguments) => (arguments.GetValue(_constant), arguments.GetValue(_alpha)) switch
     {
         ({ }, { }) => throw CommandException.BadInput("Give --constant or --alpha, not both: one follows from the other."),

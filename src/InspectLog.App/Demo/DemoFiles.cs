@@ -1,5 +1,4 @@
 using System.Text.Json;
-using InspectLog.App.Commands.Json;
 
 namespace InspectLog.App.Demo;
 
@@ -21,4 +20,10 @@ internal sealed class DemoFiles(string folder)
 /// <summary>What the speech model that comes with the program heard in the recordings of the story. Written down so
 /// that the demo opens at once; a test holds it to what the model hears.</summary>
 /// <param name="Recordings">As <c>inspectlog transcribe --json</c> writes them, without folders.</param>
-internal sealed record DemoTranscripts(string Model, string ModelSha256, IReadOnlyList<TranscriptJson> Recordings);
+internal sealed record DemoTranscripts(string Model, string ModelSha256, IReadOnlyList<DemoTranscript> Recordings);
+
+/// <summary>What was heard in one recording; times in seconds from its start.</summary>
+internal sealed record DemoTranscript(string File, string Text, IReadOnlyList<DemoWord> Words);
+
+/// <summary>A heard word.</summary>
+internal sealed record DemoWord(string Text, double Start, double End, double Probability);

@@ -1,3 +1,5 @@
+using InspectLog.Inspecting.Recording;
+using InspectLog.Inspecting.Words;
 using InspectLog.Journal;
 
 namespace InspectLog.App.Demo;
@@ -9,7 +11,7 @@ internal static class DemoGarage
     public static void Make(string folder, TimeProvider time, DemoFiles files)
     {
         var clock = new StoryClock(time.LocalTimeZone);
-        using var garage = Garage.Open(folder, clock);
-        new StoryPlayer(files, garage, clock).Play(files.Story(), time.GetLocalNow());
+        using var garage = Garage.Open(folder, clock, rules: SheetRules.Of, wording: SheetWording.Of);
+        new StoryPlayer(files, garage, new(garage.Sheets), clock).Play(files.Story(), time.GetLocalNow());
     }
 }

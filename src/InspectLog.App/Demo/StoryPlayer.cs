@@ -2,6 +2,9 @@ using InspectLog.App.Bench;
 using InspectLog.App.Media;
 using InspectLog.App.Ui;
 using InspectLog.Checks;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.Recording;
+using InspectLog.Inspecting.Standing;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 using InspectLog.Measuring;
@@ -10,11 +13,11 @@ using InspectLog.Photos;
 namespace InspectLog.App.Demo;
 
 /// <summary>Plays the story of the demo into a garage, by the same rules as people record by hand.</summary>
-internal sealed class StoryPlayer(DemoFiles files, Garage garage, StoryClock clock)
+internal sealed class StoryPlayer(DemoFiles files, Garage garage, SheetLibrary sheets, StoryClock clock)
 {
     private static readonly TimeSpan BeforeTheFirstInspection = TimeSpan.FromMinutes(10);
 
-    private readonly VoicePlayer _voices = new(files, garage, clock);
+    private readonly VoicePlayer _voices = new(files, garage, sheets, clock);
 
     /// <summary>Plays the whole story, as seen from a moment.</summary>
     public void Play(Story story, DateTimeOffset now)
@@ -28,7 +31,7 @@ internal sealed class StoryPlayer(DemoFiles files, Garage garage, StoryClock clo
             clock.Now = vehicle.Inspections[0].Started.Before(now) - BeforeTheFirstInspection;
             var id = Add(vehicle);
             foreach (var inspection in vehicle.Inspections)
-                Play(inspection, id, inspection.Started.Before(now));
+                Play(inspection, id, vehicle.Engine, inspection.Started.Before(now));
         }
     }
 
@@ -41,7 +44,7 @@ internal sealed class StoryPlayer(DemoFiles files, Garage garage, StoryClock clo
             vehicle.AddedBy, new VehicleAdded(vehicle.Name, vehicle.Description, vehicle.Engine), [new VehiclePictured(picture), .. limits]);
     }
 
-    private void Play(StoryInspection inspection, string vehicleId, DateTimeOffset start)
+    private void Play(StoryInspection inspection, string vehicleId, EngineLayout? engine, DateTimeOffset start)
     {
         clock.Now = start;
         var sheet = BuiltInSheets.Find(inspection.Sheet) ?? throw new InvalidDataException($"The story names no sheet: {inspection.Sheet}");
@@ -49,7 +52,10 @@ internal sealed class StoryPlayer(DemoFiles files, Garage garage, StoryClock clo
             sheet.Id, sheet.Version, sheet.Sha256, inspection.Technician, inspection.Odometer, inspection.OdometerUnit)
         {
             Rule = sheet.Rule.Id,
+            Coverage = sheet.Evaluation.IsUsualCoverage ? null : sheet.Evaluation.Coverage,
+            Cylinders = engine?.Cylinders ?? sheet.Cylinders,
         };
+        sheets.Keep(sheet);
         var number = garage.Append(vehicleId, inspection.Technician, _ => [begun]).OpenInspection!.Number;
 
         foreach (var step in inspection.Steps)
@@ -58,22 +64,25 @@ internal sealed class StoryPlayer(DemoFiles files, Garage garage, StoryClock clo
             if (step.What is SayStep say)
                 _voices.Play(say, vehicleId, number);
             else
-                garage.Append(vehicleId, inspection.Technician, now => [.. Entries(step.What, BenchScene.Of(now, number)!)]);
+                garage.Append(vehicleId, inspection.Technician, now => Played(step.What, BenchScene.Of(now, sheets, number)!));
         }
     }
 
+    private IReadOnlyList<EntryBody> Played(object what, BenchScene now) => Comparing.Settled(now, [.. Entries(what, now)]);
+
     private IEnumerable<EntryBody> Entries(object what, BenchScene now) => what switch
     {
-        MeasureStep measure => WithConsequences(now, [Reading(measure, now)]),
-        GaugeStep gauge => WithConsequences(now, [Bracket(gauge, now)]),
-        SeeStep see => WithConsequences(now, Places(see.Cylinders).Select(cylinder =>
-            new ObservationMade(now.Inspection.Number, see.Check, cylinder, see.Condition, see.Negated, null))),
-        DoStep done => WithConsequences(now, Places(done.Cylinders).Select(cylinder =>
-            new ActionDone(now.Inspection.Number, done.Check, cylinder, done.Action, null))),
+        MeasureStep measure => LooseEndRules.WithWhatFollows(now, [Reading(measure, now)]),
+        GaugeStep gauge => LooseEndRules.WithWhatFollows(now, [Bracket(gauge, now)]),
+        SeeStep see => LooseEndRules.WithWhatFollows(now, [.. Places(see.Cylinders).Select(cylinder =>
+            new ObservationMade(now.Inspection.Number, see.Check, cylinder, see.Condition, see.Negated, null))]),
+        DoStep done => LooseEndRules.WithWhatFollows(now, [.. Places(done.Cylinders).Select(cylinder =>
+            new ActionDone(now.Inspection.Number, done.Check, cylinder, done.Action, null))]),
         PhotoStep photo => [Photo(photo, now.Inspection.Number)],
         NoteStep note => [new NoteWritten(now.Inspection.Number, note.Check, note.Text)],
         LooseEndStep end => [LooseEnd(end, now)],
-        TieStep tie => [new LooseEndTied(now.Inspection.OpenLooseEnds.First(end => end.What.Disturbance == tie.Disturbance).Sequence)],
+        TieStep tie => now.Inspection.OpenLooseEnds.Where(end => end.What.Disturbance == tie.Disturbance)
+            .Select(end => new LooseEndTied(end.Sequence)),
         LeaveOutStep left => [new CheckLeftOut(now.Inspection.Number, left.Check, left.Reason)],
         WatchStep watch => [new WearPartAdded(
             watch.Name,
@@ -85,29 +94,22 @@ internal sealed class StoryPlayer(DemoFiles files, Garage garage, StoryClock clo
         _ => throw new InvalidDataException($"The player does not know how to play {what}."),
     };
 
-    /// <summary>Records, each with the loose ends it opens or ties; what several of them share counts once.</summary>
-    private static IEnumerable<EntryBody> WithConsequences(BenchScene now, IEnumerable<EntryBody> records)
-    {
-        var made = records.ToList();
-        return made.Concat(made.SelectMany(record => LooseEndRules.Following(now.Inspection, now.Sheet, record)).Distinct());
-    }
-
     private ReadingDecided Reading(MeasureStep measure, BenchScene now)
     {
-        var instrument = garage.Workshop.Instruments.Find(tool => tool.Id == measure.Instrument);
         var values = measure.Values.Select(value => InBase(value, measure.Unit)!.Value).ToList();
         return ReadingRecords.Decide(
-            now.Inspection.Number,
-            now.Sheet.Rule,
-            new GivenReading(Check(now, measure.Check), measure.Cylinder, values, null, $"{string.Join("; ", measure.Values)} {measure.Unit}", instrument, []));
+            now,
+            new GivenReading(Check(now, measure.Check), measure.Cylinder, values, null, $"{string.Join("; ", measure.Values)} {measure.Unit}", Tool(measure.Instrument), []));
     }
 
-    private static ReadingDecided Bracket(GaugeStep gauge, BenchScene now)
+    private Instrument? Tool(string id) => garage.Workshop.Instruments.Find(tool => tool.Id == id);
+
+    private ReadingDecided Bracket(GaugeStep gauge, BenchScene now)
     {
         var bracket = new Bracket(InBase(gauge.Goes, gauge.Unit)!.Value, InBase(gauge.Stops, gauge.Unit)!.Value);
         var given = $"{gauge.Goes} goes, {gauge.Stops} stops {gauge.Unit}";
         return ReadingRecords.Decide(
-            now.Inspection.Number, now.Sheet.Rule, new GivenReading(Check(now, gauge.Check), gauge.Cylinder, [], bracket, given, null, []));
+            now, new GivenReading(Check(now, gauge.Check), gauge.Cylinder, [], bracket, given, Tool(gauge.Instrument), []));
     }
 
     private static Fitting Fitting(BenchScene now, int daysEarlier, double odometer) => new(
@@ -116,7 +118,7 @@ internal sealed class StoryPlayer(DemoFiles files, Garage garage, StoryClock clo
     private static LooseEndOpened LooseEnd(LooseEndStep end, BenchScene now)
     {
         var check = Check(now, end.Check);
-        return LooseEndRules.Of(now.Inspection, check, check.Disturbs.First(disturbance => disturbance.Id == end.Disturbance));
+        return LooseEndRules.Of(now, check, check.Disturbs.First(disturbance => disturbance.Id == end.Disturbance), null);
     }
 
     private PhotoKept Photo(PhotoStep photo, long inspection)

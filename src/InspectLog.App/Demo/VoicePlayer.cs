@@ -1,9 +1,8 @@
-using InspectLog.App.Bench;
-using InspectLog.App.Commands.Json;
-using InspectLog.App.Listening;
 using InspectLog.App.Media;
-using InspectLog.App.OwnWords;
 using InspectLog.Dictation.Hearing;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.Proposals;
+using InspectLog.Inspecting.Recording;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
@@ -12,7 +11,7 @@ namespace InspectLog.App.Demo;
 
 /// <summary>Plays the voice notes of the story: kept, heard, read for findings and, where the story says so,
 /// confirmed.</summary>
-internal sealed class VoicePlayer(DemoFiles files, Garage garage, StoryClock clock)
+internal sealed class VoicePlayer(DemoFiles files, Garage garage, SheetLibrary sheets, StoryClock clock)
 {
     private static readonly TimeSpan UntilHeard = TimeSpan.FromSeconds(4);
     private static readonly TimeSpan UntilConfirmed = TimeSpan.FromSeconds(11);
@@ -27,7 +26,7 @@ internal sealed class VoicePlayer(DemoFiles files, Garage garage, StoryClock clo
             : throw new InvalidDataException($"{say.Recording} of the demo is no recording.");
         var kept = new RecordingKept(number, garage.Media.Keep(bytes, MediaTypes.Wav), audio.Duration.TotalSeconds, say.OpenCheck);
 
-        var scene = BenchScene.Find(garage, vehicleId, number)!;
+        var scene = BenchScene.Find(garage, sheets, vehicleId, number)!;
         var sequence = scene.Vehicle.NextSequence;
         var technician = scene.Inspection.How.Technician;
         garage.Append(vehicleId, technician, _ => [kept]);
@@ -37,8 +36,8 @@ internal sealed class VoicePlayer(DemoFiles files, Garage garage, StoryClock clo
         garage.Append(vehicleId, JournalEntry.Program, _ => HeardEntries.Of(
             sequence,
             kept,
-            scene.Sheet.Id,
-            WorkshopWords.For(garage.Workshop, scene.Sheet.Id),
+            scene.Sheet,
+            WorkshopWords.For(garage.Workshop, scene.Sheet),
             heard,
             _transcripts.Model,
             _transcripts.ModelSha256));
@@ -46,14 +45,13 @@ internal sealed class VoicePlayer(DemoFiles files, Garage garage, StoryClock clo
         if (say.Confirm)
         {
             clock.Now += UntilConfirmed;
-            garage.Append(vehicleId, technician, now => [.. Confirmed(BenchScene.Of(now, number)!, sequence)]);
+            garage.Append(vehicleId, technician, now => [.. Confirmed(BenchScene.Of(now, sheets, number)!, sequence)]);
         }
     }
 
     private IEnumerable<EntryBody> Confirmed(BenchScene now, long recording) =>
-        ProposalCards.Of(now.Inspection.FindVoiceNote(recording)!, now.Sheet, garage.Workshop)
-            .SelectMany(card => Confirming.Bodies(now.Inspection, now.Sheet, garage.Workshop, card))
-            .Distinct();
+        Comparing.Settled(now, Confirming.Bodies(
+            now, garage.Workshop, ProposalCards.Of(now.Inspection.FindVoiceNote(recording)!, now, garage.Workshop)));
 
     private Transcript Transcript(string file, TimeSpan duration)
     {
@@ -61,7 +59,7 @@ internal sealed class VoicePlayer(DemoFiles files, Garage garage, StoryClock clo
         return new Transcript(heard.Text, [.. Words(heard)], SpeechFound: true, duration);
     }
 
-    private static IEnumerable<HeardWord> Words(TranscriptJson heard)
+    private static IEnumerable<HeardWord> Words(DemoTranscript heard)
     {
         var from = 0;
         foreach (var word in heard.Words)

@@ -1,9 +1,12 @@
-using System.Globalization;
+using InspectLog.App.Network;
+using InspectLog.App.Access;
 using InspectLog.App.Ui;
 using InspectLog.App.Vehicles;
 using InspectLog.Dictation.Hearing;
-using InspectLog.Journal;
+using InspectLog.Inspecting;
 using InspectLog.Journal.Index;
+using InspectLog.Journal;
+using System.Globalization;
 
 namespace InspectLog.App.Garages;
 
@@ -12,28 +15,42 @@ public static class GarageEndpoints
 {
     public static void MapGarage(this IEndpointRouteBuilder app)
     {
-        app.MapGet(Links.Garage, Show).WithName("garage");
-        app.MapGet(Links.Find, Find).WithName("find");
-        app.MapGet(Links.About, About).WithName("about");
+        var all = app.For(Policies.Visit);
+        all.MapGet(Links.Garage, Show).WithName("garage");
+        all.MapGet(Links.About, About).WithName("about");
+        all.MapGet(Links.Notices, Notices).WithName("notices");
+        app.For(Policies.LookAtAll).MapGet(Links.Find, Find).WithName("find");
     }
 
-    private static IResult Show(Garage garage, ISpeechToText speech, TimeProvider time) => Page.Of<GaragePage, GarageView>(new GarageView(
-        [.. garage.Vehicles().Select(summary => Card(garage, summary, Times.DayOf(time.GetLocalNow())))], speech.Readiness, garage.Problems));
-
-    private static IResult Find(Garage garage, string? words)
+    /// <summary>Who may see one vehicle, or one report, begins there.</summary>
+    private static IResult Show(HttpContext context, Garage garage, SheetLibrary sheets, ISpeechToText speech, TimeProvider time) => Caller.Of(context) switch
     {
-        var asked = (words ?? "").Trim();
-        var hits = asked.Length == 0 ? [] : garage.Search(asked);
-        return Page.Of<FindPage, FindView>(new FindView(asked, hits, garage.Problems));
-    }
+        { Vehicle: { } vehicle, Inspection: { } number } => Results.Redirect(Links.Report(vehicle, number)),
+        { Vehicle: { } vehicle } => Results.Redirect(Links.Vehicle(vehicle)),
+        _ => All(garage, sheets, speech, time),
+    };
 
-    private static IResult About(Garage garage, ISpeechToText speech) =>
-        Page.Of<AboutPage, AboutView>(new AboutView(speech.Readiness, garage.Folder, garage.Problems));
+    private static IResult All(Garage garage, SheetLibrary sheets, ISpeechToText speech, TimeProvider time) => Page.Of<GaragePage, GarageView>(new GarageView(
+        [.. garage.Vehicles().Select(summary => Card(garage, sheets, summary, Times.DayOf(time.GetLocalNow())))], speech.Readiness, garage.Problems));
 
-    private static VehicleCard Card(Garage garage, VehicleSummary summary, DateOnly today)
+    private static IResult Find(Garage garage, SheetLibrary sheets, TimeProvider time, string? words, string? show) =>
+        Page.Of<FindPage, FindView>(FindViewBuilder.Build(garage, sheets, time, words ?? "", show));
+
+    private static IResult About(HttpContext context, Garage garage, ISpeechToText speech) =>
+        Page.Of<AboutPage, AboutView>(new AboutView(speech.Readiness, Doors.Of(context) == Door.Workshop ? garage.Folder : "On the workshop’s computer", ThirdPartyNotices.Works(), garage.Problems));
+
+    private static IResult Notices(Garage garage) =>
+        Page.Of<NoticesPage, NoticesView>(new NoticesView(ThirdPartyNotices.Works(), garage.Problems));
+
+    private static VehicleCard Card(Garage garage, SheetLibrary sheets, VehicleSummary summary, DateOnly today)
     {
         var vehicle = garage.FindVehicle(summary.Id);
-        var attention = vehicle is null ? [] : Attention.Of(vehicle, today);
+        var attention = vehicle is null ? [] : Attention.Of(vehicle, sheets, today);
+        if (garage.Problems.Any(problem => problem.ReadOnly && problem.VehicleId == summary.Id))
+        {
+            return new VehicleCard(summary, "Its journal is damaged: it can be looked at, and nothing can be added", null, attention);
+        }
+
         if (vehicle?.OpenInspection is { } open)
         {
             var since = open.Started.ToString("d MMMM, HH:mm", CultureInfo.InvariantCulture);
@@ -43,7 +60,7 @@ public static class GarageEndpoints
         if (vehicle?.Inspections.LastOrDefault() is { } last)
         {
             var when = last.Started.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
-            var tally = VehicleViewBuilder.Summary(vehicle, last).Tally;
+            var tally = VehicleViewBuilder.Summary(vehicle, sheets, last).Tally;
             return new VehicleCard(summary, $"Last looked at {when}: {tally}", null, attention);
         }
 

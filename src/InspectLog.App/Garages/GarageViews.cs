@@ -19,16 +19,15 @@ public sealed record GarageView(
 public sealed record VehicleCard(
     VehicleSummary Summary, string State, long? OpenInspection, IReadOnlyList<string> Attention);
 
-/// <summary>What was found.</summary>
-/// <param name="Words">The words looked for.</param>
-/// <param name="Hits">Entries that hold them, newest first.</param>
-/// <param name="Problems">Trouble with the garage.</param>
-public sealed record FindView(
-    string Words, IReadOnlyList<SearchHit> Hits, IReadOnlyList<GarageProblem> Problems);
-
 /// <summary>About the program: what it runs on and what it asks people to heed.</summary>
 /// <param name="Speech">The speech model.</param>
 /// <param name="DataFolder">Where the journals are.</param>
+/// <param name="Works">What comes with the program and was made by others.</param>
 /// <param name="Problems">Trouble with the garage.</param>
 public sealed record AboutView(
-    SpeechReadiness Speech, string DataFolder, IReadOnlyList<GarageProblem> Problems);
+    SpeechReadiness Speech, string DataFolder, IReadOnlyList<ThirdPartyWork> Works, IReadOnlyList<GarageProblem> Problems);
+
+/// <summary>The licences of others, in full.</summary>
+/// <param name="Works">What comes with the program and was made by others.</param>
+/// <param name="Problems">Trouble with the garage.</param>
+public sealed record NoticesView(IReadOnlyList<ThirdPartyWork> Works, IReadOnlyList<GarageProblem> Problems);

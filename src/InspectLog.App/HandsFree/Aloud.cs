@@ -34,6 +34,11 @@ public static partial class Aloud
         ["µF"] = "microfarads",
         ["nF"] = "nanofarads",
         ["mH"] = "millihenries",
+        ["s"] = "seconds",
+        ["ms"] = "milliseconds",
+        ["min"] = "minutes",
+        ["g/cm³"] = "grams per cubic centimetre",
+        ["kg/m³"] = "kilograms per cubic metre",
     };
 
     /// <summary>The answer as it is said.</summary>

@@ -1,4 +1,4 @@
-using InspectLog.App.Bench;
+using InspectLog.Inspecting.ByVoice;
 using InspectLog.Journal.State;
 
 namespace InspectLog.App.HandsFree;
@@ -12,15 +12,9 @@ public sealed record HandsFreeView(IReadOnlyList<HandsFreeTurn> Turns, int Kept,
     /// <summary>Enough for all that is said while one long note is being read.</summary>
     private const int MostTurns = 12;
 
-    /// <summary>Gathers it from the bench. Pure.</summary>
-    public static HandsFreeView Of(BenchView bench)
-    {
-        var turns = bench.Captures
-            .Where(item => item.Capture is VoiceNote { IsHandsFree: true })
-            .Select(item => HandsFreeTurn.Of((VoiceNote)item.Capture!, item.Cards))
-            .ToList();
-        return new([.. turns.Take(MostTurns)], turns.Count, turns.Count(turn => turn.IsThinking));
-    }
+    /// <summary>Gathers it from the turns of an inspection, newest first. Pure.</summary>
+    public static HandsFreeView Of(IReadOnlyList<HandsFreeTurn> turns) =>
+        new([.. turns.Take(MostTurns)], turns.Count, turns.Count(turn => turn.IsThinking));
 
     /// <summary>The newest turn that has an answer; null when none has.</summary>
     public HandsFreeTurn? Last => Turns.FirstOrDefault(turn => turn.Answer.Length > 0);

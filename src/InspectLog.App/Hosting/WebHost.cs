@@ -1,24 +1,33 @@
-using System.Net;
-using System.Text.Encodings.Web;
-using System.Text.Unicode;
+using InspectLog.App.Access;
+using InspectLog.App.Addenda;
+using InspectLog.App.Archiving;
 using InspectLog.App.Bench;
+using InspectLog.App.Bench.Photos;
+using InspectLog.App.Crew;
+using InspectLog.App.Devices;
 using InspectLog.App.Garages;
-using InspectLog.App.HandsFree;
 using InspectLog.App.Instruments;
 using InspectLog.App.Listening;
 using InspectLog.App.Media;
+using InspectLog.App.Network;
+using InspectLog.App.Offline;
 using InspectLog.App.OwnWords;
 using InspectLog.App.Reports;
+using InspectLog.App.Seals;
 using InspectLog.App.Sheets;
 using InspectLog.App.Trends;
+using InspectLog.App.Ui;
 using InspectLog.App.Vehicles;
 using InspectLog.App.Wear;
 using InspectLog.App.Workings;
 using InspectLog.Dictation.Hearing;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.Recording;
+using InspectLog.Inspecting.Words;
 using InspectLog.Journal;
-using Microsoft.AspNetCore.HostFiltering;
-using Microsoft.AspNetCore.Hosting.Server;
-using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
+using System.Net;
+using System.Text.Encodings.Web;
 
 namespace InspectLog.App.Hosting;
 
@@ -31,7 +40,13 @@ public static class WebHost
     public static async Task RunAsync(WebHostOptions options, CancellationToken cancellationToken)
     {
         await using var app = Build(options);
-        app.Services.GetRequiredService<Garage>(); // first: what is wrong with the data folder is told before anything starts
+        var garage = app.Services.GetRequiredService<Garage>(); // first: what is wrong with the data folder is told before anything starts
+        if (!garage.IsLookedAtOnly)
+        {
+            options.KeepUploadsIn(UploadFolder.SweptIn(garage.Folder));
+            CopyFiles.In(options.DataFolder).RemoveFormer();
+        }
+
         try
         {
             await app.StartAsync(cancellationToken);
@@ -43,7 +58,7 @@ public static class WebHost
             throw;
         }
 
-        options.Listening(AddressOf(app));
+        options.Listening(app.Services.GetRequiredService<ReachedAt>().Addresses);
         await app.WaitForShutdownAsync(cancellationToken);
     }
 
@@ -56,7 +71,7 @@ public static class WebHost
             ContentRootPath = AppContext.BaseDirectory,
             WebRootPath = Path.Combine(AppContext.BaseDirectory, "wwwroot"),
         });
-        builder.WebHost.ConfigureKestrel(kestrel => kestrel.Listen(IPAddress.Loopback, options.Port));
+        builder.WebHost.ConfigureKestrel(kestrel => Listen(kestrel, options));
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
 
         // Why the app cannot start is told by whoever starts it, in words and not as a stack trace. That a service of
@@ -67,64 +82,110 @@ public static class WebHost
         var app = builder.Build();
         app.UseSecurityHeaders();
         app.UseErrorPages();
+        app.UseCertificateDoor();
         app.UseSameOriginGuard();
-        app.UseStaticFiles(new StaticFileOptions
-        {
-            // The browser asks each time and is told that nothing changed; a new version is seen at once.
-            OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = "no-cache",
-        });
+        app.UseResponseCompression();
+        app.UseOwnFiles();
+        app.UseAuthentication();
+        app.UseRequestLimits();
+        app.UseAuthorization();
+        app.UseLookOnlyGuard(options.IsLookedAtOnly);
         MapPages(app);
         return app;
     }
 
-    /// <summary>The address a started app listens on.</summary>
-    public static Uri AddressOf(WebApplication app) =>
-        new(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+    /// <summary>The address a started app listens on, on this computer.</summary>
+    public static Uri AddressOf(WebApplication app) => app.Services.GetRequiredService<ReachedAt>().Addresses.Workshop;
+
+    private static void Listen(KestrelServerOptions kestrel, WebHostOptions options)
+    {
+        kestrel.Limits.MaxConcurrentConnections = RequestLimits.Connections;
+        kestrel.AddServerHeader = false;
+        kestrel.Listen(IPAddress.Loopback, options.Port, listen => listen.Through(Door.Workshop));
+        if (options.Network is { } network)
+        {
+            kestrel.OpenToNetwork(network, kestrel.ApplicationServices.GetRequiredService<WorkshopCertificates>());
+        }
+    }
 
     private static void AddServices(IServiceCollection services, WebHostOptions options)
     {
         services.AddSingleton(options.Time);
-        services.AddSingleton(_ => Garage.Open(options.DataFolder, options.Time, options.Opening));
+        services.AddSingleton(_ => options.IsLookedAtOnly
+            ? Garage.OpenToLook(options.DataFolder, options.Time, options.Opening, SheetWording.Of)
+            : Garage.Open(options.DataFolder, options.Time, options.Opening, SheetRules.Of, SheetWording.Of));
+        services.AddSingleton(found => new SheetLibrary(found.GetRequiredService<Garage>().Sheets));
         services.AddSingleton(_ => options.Speech());
         services.AddSingleton<BenchEvents>();
+        services.AddSingleton(new SpeechLoading(options.LoadsSpeechAtStart));
         services.AddSingleton<TranscriptionSignal>();
         services.AddSingleton<RunningTranscription>();
         services.AddSingleton<NoteReader>();
         services.AddSingleton<SpokenControl>();
+        services.AddSingleton(_ => options.Photos());
+        services.AddSingleton<PhotoRoom>();
         services.AddSingleton<PhotoCopies>();
+        services.AddSingleton<IncomingPhotos>();
+        services.AddSingleton(new PhotoPieces(options.DataFolder, options.Time));
+        services.AddSingleton<ArchiveDesk>();
+        services.AddSingleton<ImportDesk>();
+        services.AddSingleton<WorkshopSeals>();
         services.AddScoped<BenchDesk>();
         services.AddHostedService<TranscriptionWorker>();
         services.AddRazorComponents();
+        services.AddScoped<CaptureIds>();
+        services.AddSingleton(found => Assets.In(found.GetRequiredService<IWebHostEnvironment>().WebRootPath));
+        services.CompressPages();
+        services.AddPolicies();
+        services.KeepNoKeys();
+        services.AddSingleton<Sightings>();
+        services.AddSingleton<PairingCodes>();
+        services.AddScoped(found => new DevicesDesk(
+            found.GetRequiredService<Garage>(),
+            found.GetRequiredService<PairingCodes>(),
+            found.GetRequiredService<Sightings>(),
+            found.GetRequiredService<ReachedAt>(),
+            found.GetRequiredService<TimeProvider>(),
+            found.GetService<WorkshopCertificates>()));
+        services.AddNetwork(options.Network, options.DataFolder);
+        services.AddSingleton<RequestLimits>();
 
-        // Components write ° and Ω as themselves, not as numeric entities.
-        services.AddSingleton(HtmlEncoder.Create(UnicodeRanges.All));
-
-        // A foreign Host header means that some other name was pointed at this machine.
-        services.Configure<HostFilteringOptions>(filter =>
-        {
-            filter.AllowedHosts = ["localhost", "127.0.0.1", "[::1]"];
-            filter.AllowEmptyHosts = false;
-        });
+        services.AddSingleton<HtmlEncoder>(new PageEncoder());
     }
 
     private static void MapPages(WebApplication app)
     {
-        app.MapGarage();
-        app.MapVehicles();
-        app.MapLimits();
-        app.MapWearParts();
-        app.MapTrends();
-        app.MapBench();
-        app.MapCaptures();
-        app.MapVoiceNotes();
-        app.MapRecords();
-        app.MapFindings();
-        app.MapLooseEnds();
-        app.MapReports();
-        app.MapWorkings();
-        app.MapInstruments();
-        app.MapWords();
-        app.MapSheets();
-        app.MapMedia();
+        var once = new MadeOnce(app);
+        var pages = once.MapGroup("").AddEndpointFilter<RouteGroupBuilder, MissingSheetFilter>();
+        pages.MapGarage();
+        pages.MapLosses();
+        pages.MapCrew();
+        pages.MapVehicles();
+        pages.MapLimits();
+        pages.MapWearParts();
+        pages.MapTrends();
+        pages.MapBench();
+        pages.MapCaptures();
+        pages.MapPhotos();
+        pages.MapVoiceNotes();
+        pages.MapRecords();
+        pages.MapAmending();
+        pages.MapFindings();
+        pages.MapLooseEnds();
+        pages.MapReports();
+        pages.MapReportLinks();
+        pages.MapSeals();
+        pages.MapAddenda();
+        pages.MapWorkings();
+        pages.MapInstruments();
+        pages.MapWords();
+        pages.MapSheets();
+        pages.MapArchives();
+        pages.MapImports();
+        pages.MapMedia();
+        pages.MapDevices();
+        pages.MapPairing();
+        pages.MapOffline();
+        once.Make();
     }
 }

@@ -1,5 +1,7 @@
+using InspectLog.App.Network;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Journal;
+using InspectLog.Photos.Developing;
 
 namespace InspectLog.App.Hosting;
 
@@ -12,9 +14,25 @@ public sealed record WebHostOptions(string DataFolder, int Port, Func<ISpeechToT
     /// <summary>Clock of the journal entries.</summary>
     public TimeProvider Time { get; init; } = TimeProvider.System;
 
+    /// <summary>Makes what develops photos. In this process, where nothing else is said: a picture that never ends would
+    /// hold up whoever asks for it, so the program itself says otherwise.</summary>
+    public Func<IPhotoDeveloper> Photos { get; init; } = static () => new PhotoDeveloper();
+
     /// <summary>Is told how far the opening of the data folder is.</summary>
     public IProgress<GarageOpening>? Opening { get; init; }
 
-    /// <summary>Called once with the address the app listens on.</summary>
-    public Action<Uri> Listening { get; init; } = static _ => { };
+    /// <summary>Whether the speech model is loaded at the start, or with the first recording.</summary>
+    public bool LoadsSpeechAtStart { get; init; } = true;
+
+    /// <summary>How it is open to the local network; null keeps it to this computer.</summary>
+    public NetworkOptions? Network { get; init; }
+
+    /// <summary>Whether the data folder is only looked at.</summary>
+    public bool IsLookedAtOnly { get; init; }
+
+    /// <summary>Is told the folder that takes uploads while they come in, before the first can.</summary>
+    public Action<string> KeepUploadsIn { get; init; } = static _ => { };
+
+    /// <summary>Called once with where the app can be reached.</summary>
+    public Action<OpenAddresses> Listening { get; init; } = static _ => { };
 }

@@ -5,80 +5,57 @@ using InspectLog.Measuring;
 
 namespace InspectLog.App.Instruments;
 
-/// <summary>Reads an instrument from a form: name, unit (which gives the kind), accuracy as "0.8%+3", resolution in
-/// that unit, and fullScale, the largest value it shows, which may be left open.</summary>
+/// <summary>Reads an instrument from a form: name, unit (which gives the kind), accuracy as data sheets write it, resolution
+/// in that unit, and what its papers say beyond that, which may be left open: <see cref="RangeFields"/>,
+/// <see cref="PaperFields"/>.</summary>
 public static class InstrumentForm
 {
-    public static Instrument? Read(PostedForm form, WorkshopState workshop)
+    /// <summary>The instrument, or null with the errors noted on the form.</summary>
+    /// <param name="form">The form.</param>
+    /// <param name="workshop">The workshop, for ids that are taken.</param>
+    /// <param name="before">The instrument that is changed; null for a new one.</param>
+    public static Instrument? Read(PostedForm form, WorkshopState workshop, Instrument? before = null)
     {
         var name = form.Required("name", "Give the instrument a name, such as Bench meter, 20 kΩ range.");
-        var unit = Units.Find(form.Text("unit"));
-        if (unit is null)
+        if (Units.Find(form.Text("unit")) is not { } unit)
         {
             form.Refuse("unit", "Choose the unit it shows.");
+            return null;
         }
 
-        var accuracy = AccuracyOf(form);
-        var resolution = Resolution(form);
-        var fullScale = FullScale(form, resolution);
-        return form.IsValid
-            ? new Instrument(IdFor(name, workshop), name, unit!.Kind, accuracy!, unit.ToBase(resolution))
-            {
-                Ranges = fullScale is { } most ? [RangeOf(unit, most, accuracy!, resolution)] : null,
-            }
-            : null;
+        var accuracy = AccuracyOf(form, "accuracy", unit);
+        var resolution = Numbers.AboveZero(form, "resolution", form.Required("resolution", "Type the smallest step it shows, such as 0.01."), "0.01");
+        var ranges = accuracy is null ? [] : RangeFields.Read(form, unit, accuracy, resolution);
+        if (accuracy?.PercentOfRange is not null && ranges.Count == 0)
+        {
+            form.Refuse("fullScale", "The accuracy has a percentage of the range, so type the largest value it shows.");
+        }
+
+        var made = new Instrument(before?.Id ?? IdFor(name, workshop), name, unit.Kind, accuracy ?? new(0, 0), unit.DifferenceToBase(resolution))
+        {
+            Ranges = ranges.Count > 0 ? ranges : null,
+            AutoRange = ranges.Count > 1 && form.Ticked("autoRange"),
+        };
+        var whole = PaperFields.Read(form, unit, made);
+        return form.IsValid ? whole : null;
     }
 
-    private static Accuracy? AccuracyOf(PostedForm form)
+    /// <summary>An accuracy typed in a field; null with what is wrong noted on the form.</summary>
+    private static Accuracy? AccuracyOf(PostedForm form, string field, Unit unit)
     {
-        var text = form.Required("accuracy", "Type the accuracy from the instrument's papers, such as 0.8%+3.");
+        var text = form.Required(field, "Type the accuracy from the instrument's papers, such as 0.8%+3.");
         if (text.Length == 0)
         {
             return null;
         }
 
-        if (!Accuracy.TryParse(text, out var accuracy, out var problem))
+        if (!Accuracy.TryParse(text, unit.Kind, out var accuracy, out var problem))
         {
-            form.Refuse("accuracy", problem);
+            form.Refuse(field, problem);
         }
 
         return accuracy;
     }
-
-    private static double Resolution(PostedForm form)
-    {
-        var text = form.Required("resolution", "Type the smallest step it shows, such as 0.01.");
-        var isNumber = double.TryParse(
-            text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var resolution);
-        if (text.Length > 0 && (!isNumber || !double.IsFinite(resolution) || resolution <= 0))
-        {
-            form.Refuse("resolution", "Type a number above 0 with a point, such as 0.01.");
-        }
-
-        return resolution;
-    }
-
-    /// <summary>The largest value the instrument shows, in its unit; null when the field is empty.</summary>
-    private static double? FullScale(PostedForm form, double resolution)
-    {
-        var text = form.Text("fullScale");
-        if (text.Length == 0)
-        {
-            return null;
-        }
-
-        if (double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var most)
-            && double.IsFinite(most) && most > resolution)
-        {
-            return most;
-        }
-
-        form.Refuse("fullScale", "Type the largest value it shows, above its smallest step and with a point, such as 200; or leave it empty.");
-        return null;
-    }
-
-    private static MeterRange RangeOf(Unit unit, double fullScale, Accuracy accuracy, double resolution) => new(
-        Printed.Value(unit.ToBase(fullScale), unit), unit.ToBase(fullScale), accuracy, unit.ToBase(resolution));
 
     private static string IdFor(string name, WorkshopState workshop)
     {

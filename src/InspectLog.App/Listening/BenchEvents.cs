@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Runtime.CompilerServices;
 using System.Threading.Channels;
 
 namespace InspectLog.App.Listening;
@@ -48,27 +47,26 @@ public sealed class BenchEvents
     /// <summary>Whether somebody has an inspection open.</summary>
     public bool IsFollowed(string vehicleId, long inspection) => _pages.Keys.Any(page => IsOf(page, vehicleId, inspection));
 
-    /// <summary>The events of an inspection from now on, until the page goes away.</summary>
-    public async IAsyncEnumerable<BenchEvent> Follow(
-        string vehicleId, long inspection, [EnumeratorCancellation] CancellationToken cancellationToken)
+    /// <summary>Follows the events of an inspection, from now on until it is disposed.</summary>
+    public Following Follow(string vehicleId, long inspection)
     {
         var page = (vehicleId, inspection, Guid.NewGuid());
         var channel = Channel.CreateBounded<BenchEvent>(
             new BoundedChannelOptions(MostWaiting) { FullMode = BoundedChannelFullMode.DropOldest });
         _pages[page] = channel;
-        try
-        {
-            await foreach (var happened in channel.Reader.ReadAllAsync(cancellationToken))
-            {
-                yield return happened;
-            }
-        }
-        finally
-        {
-            _pages.TryRemove(page, out _);
-        }
+        return new(channel.Reader, () => _pages.TryRemove(page, out _));
     }
 
     private static bool IsOf((string Vehicle, long Inspection, Guid Page) page, string vehicleId, long inspection) =>
         page.Vehicle == vehicleId && page.Inspection == inspection;
+}
+
+/// <summary>The events that one page follows.</summary>
+public sealed class Following(ChannelReader<BenchEvent> events, Action end) : IDisposable
+{
+    /// <summary>Each as it comes, until it is cancelled.</summary>
+    public IAsyncEnumerable<BenchEvent> AllAsync(CancellationToken cancellationToken) => events.ReadAllAsync(cancellationToken);
+
+    /// <inheritdoc/>
+    public void Dispose() => end();
 }

@@ -1,9 +1,11 @@
 using InspectLog.App.Bench;
-using InspectLog.App.OwnWords;
 using InspectLog.Checks;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Understanding;
 using InspectLog.Dictation.Understanding.Vocabulary;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.Proposals;
+using InspectLog.Inspecting.Recording;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Index;
@@ -12,7 +14,7 @@ using InspectLog.Journal.State;
 namespace InspectLog.App.Listening;
 
 /// <summary>Hears a voice note and reads it for findings.</summary>
-public sealed class NoteReader(Garage garage, ISpeechToText speech, BenchEvents events)
+public sealed class NoteReader(Garage garage, SheetLibrary sheets, ISpeechToText speech, BenchEvents events)
 {
     /// <summary>What the journal is to say of a note: its transcript and findings, or why it cannot be read.</summary>
     /// <exception cref="RecordingFailedException">This recording cannot be transcribed.</exception>
@@ -21,10 +23,19 @@ public sealed class NoteReader(Garage garage, ISpeechToText speech, BenchEvents 
         WaitingRecording waiting, VoiceNote note, InspectionState inspection, CancellationToken cancellationToken) =>
         Load(note.Recording.Media) switch
         {
-            WavResult.Ok recording => await HearAsync(waiting, note, inspection, recording.Audio, cancellationToken),
+            WavResult.Ok when sheets.Of(inspection) is null => [new TranscriptFailed(
+                waiting.Recording, "The check sheet of this inspection is missing, so what is said cannot be read for findings. Put the sheet back, then try again.")],
+            WavResult.Ok recording => await HearAsync(waiting, note, sheets.Of(inspection)!, recording.Audio, cancellationToken),
             WavResult.Refused refused => [new TranscriptFailed(waiting.Recording, refused.Message)],
             _ => [new TranscriptFailed(waiting.Recording, "The recording is not in the media folder.")],
         };
+
+    /// <summary>What else is recorded with what was read: photos taken just after it was said go where it was said to be.
+    /// </summary>
+    public IEnumerable<EntryBody> WhatFollows(VehicleState now, long inspection, IReadOnlyList<EntryBody> read) =>
+        BenchScene.Of(now, sheets, inspection) is { Inspection.IsClosed: false } scene
+            ? read.OfType<FindingsProposed>().SelectMany(findings => PhotoMending.Follow(scene, findings))
+            : [];
 
     private WavResult? Load(MediaFile media) =>
         garage.Media.PathOf(media.Sha256) is { } path ? WavFile.Read(File.ReadAllBytes(path)) : null;
@@ -32,26 +43,26 @@ public sealed class NoteReader(Garage garage, ISpeechToText speech, BenchEvents 
     private async Task<IReadOnlyList<EntryBody>> HearAsync(
         WaitingRecording waiting,
         VoiceNote note,
-        InspectionState inspection,
+        CheckSheet sheet,
         PcmAudio audio,
         CancellationToken cancellationToken)
     {
-        var ownWords = WorkshopWords.For(garage.Workshop, inspection.How.Sheet);
-        var examples = Examples(waiting.VehicleId, inspection.How.Sheet, note.Recording.OpenCheck, ownWords);
+        var ownWords = WorkshopWords.For(garage.Workshop, sheet);
+        var examples = Examples(waiting.VehicleId, sheet, note.Recording.OpenCheck, ownWords);
         var transcript = await speech.TranscribeAsync(audio, examples, new PageProgress(events, waiting), cancellationToken);
         var readiness = speech.Readiness;
         return HeardEntries.Of(
             waiting.Recording,
             note.Recording,
-            inspection.How.Sheet,
+            sheet,
             ownWords,
             transcript,
             readiness.Model,
             readiness.ModelSha256 ?? "");
     }
 
-    private string? Examples(string vehicleId, string sheetId, string? openCheck, IReadOnlyList<OwnWord> ownWords) =>
-        BuiltInSheets.Find(sheetId) is { } sheet && garage.FindVehicle(vehicleId) is { } vehicle
+    private string? Examples(string vehicleId, CheckSheet sheet, string? openCheck, IReadOnlyList<OwnWord> ownWords) =>
+        garage.FindVehicle(vehicleId) is { } vehicle
             ? ExampleFindings.Prompt(LimitsFor.Vehicle(vehicle, sheet), openCheck, ownWords)
             : null;
 

@@ -1,5 +1,4 @@
 using InspectLog.App.Bench;
-using InspectLog.App.HandsFree;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
@@ -18,6 +17,7 @@ public sealed partial class TranscriptionWorker(
     BenchEvents events,
     TranscriptionSignal signal,
     RunningTranscription running,
+    SpeechLoading loading,
     ILogger<TranscriptionWorker> log)
     : BackgroundService
 {
@@ -28,7 +28,11 @@ public sealed partial class TranscriptionWorker(
         speech.BecameReady += OnBecameReady;
         try
         {
-            await WarmUpAsync(stoppingToken);
+            if (loading.AtStart)
+            {
+                await WarmUpAsync(stoppingToken);
+            }
+
             while (true)
             {
                 if (speech.Readiness.Ready && Next() is { } next)
@@ -119,7 +123,9 @@ public sealed partial class TranscriptionWorker(
     private void Append(WaitingRecording waiting, IReadOnlyList<EntryBody> bodies)
     {
         garage.Append(waiting.VehicleId, JournalEntry.Program, now =>
-            now.Inspection(waiting.Inspection)?.FindVoiceNote(waiting.Recording) is { IsWaiting: true } ? bodies : []);
+            now.Inspection(waiting.Inspection)?.FindVoiceNote(waiting.Recording) is { IsWaiting: true }
+                ? [.. bodies, .. reader.WhatFollows(now, waiting.Inspection, bodies)]
+                : []);
         events.Publish(waiting.VehicleId, waiting.Inspection, new BenchEvent.Changed());
         control.Obey(waiting.VehicleId, waiting.Inspection);
     }

@@ -1,5 +1,5 @@
+using InspectLog.App.Access;
 using InspectLog.Journal;
-using InspectLog.Photos;
 
 namespace InspectLog.App.Media;
 
@@ -10,11 +10,14 @@ public static class MediaEndpoints
 
     public static void MapMedia(this IEndpointRouteBuilder app)
     {
-        app.MapGet("/media/{sha256}", Original).WithName("media");
-        app.MapGet("/photos/{sha256}/display", (HttpContext context, PhotoCopies copies, string sha256) =>
-            Copy(context, copies, sha256, PhotoIntake.DisplayEdge)).WithName("photo-display");
-        app.MapGet("/photos/{sha256}/thumbnail", (HttpContext context, PhotoCopies copies, string sha256) =>
-            Copy(context, copies, sha256, PhotoIntake.ThumbnailEdge)).WithName("photo-thumbnail");
+        app.For(Policies.HaveOriginals).MapGet("/media/{sha256}", Original).WithName("media");
+        var copies = app.For(Policies.SeePhotos);
+        copies.MapGet("/photos/{sha256}/display", (HttpContext context, PhotoCopies photos, string sha256) =>
+            Copy(context, photos, sha256, CopyKind.Display)).WithName("photo-display");
+        copies.MapGet("/photos/{sha256}/thumbnail", (HttpContext context, PhotoCopies photos, string sha256) =>
+            Copy(context, photos, sha256, CopyKind.Thumbnail)).WithName("photo-thumbnail");
+        copies.MapGet("/photos/{sha256}/print", (HttpContext context, PhotoCopies photos, string sha256) =>
+            Copy(context, photos, sha256, CopyKind.Print)).WithName("photo-print");
     }
 
     /// <summary>The original bytes. Only recordings are played in a page; an original photo, which may carry a location,
@@ -32,15 +35,25 @@ public static class MediaEndpoints
         return Results.File(path, type, name, enableRangeProcessing: true);
     }
 
-    private static async Task<IResult> Copy(HttpContext context, PhotoCopies copies, string sha256, int longestEdge)
+    /// <summary>A copy, in bounded time. The program's stop is not held up by it.</summary>
+    private static async Task<IResult> Copy(HttpContext context, PhotoCopies photos, string sha256, CopyKind kind)
     {
-        if (await copies.PathOf(sha256, longestEdge, context.RequestAborted) is not { } path)
+        switch (await photos.OfAsync(sha256, kind, context.RequestAborted))
         {
-            return Results.NotFound();
+            case PhotoCopy.Ready(var jpeg):
+                context.Response.Headers.CacheControl = Forever;
+                return Results.Bytes(jpeg, MediaTypes.Jpeg);
+            case PhotoCopy.CannotBeShown(var fault):
+                return Results.Text(
+                    $"This photo cannot be shown: {fault.Words()}. The original is kept as it was sent.",
+                    statusCode: StatusCodes.Status422UnprocessableEntity);
+            case PhotoCopy.Later:
+                return Results.Text(
+                    "This photo cannot be shown now. Ask for it again in a minute.",
+                    statusCode: StatusCodes.Status503ServiceUnavailable);
+            default:
+                return Results.NotFound();
         }
-
-        context.Response.Headers.CacheControl = Forever;
-        return Results.File(path, MediaTypes.Jpeg);
     }
 
     /// <summary>The content decides the type: the store holds WAV, JPEG and PNG files only.</summary>

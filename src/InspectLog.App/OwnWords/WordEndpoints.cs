@@ -1,9 +1,10 @@
+using InspectLog.App.Access;
 using InspectLog.App.Forms;
+using InspectLog.App.People;
 using InspectLog.App.Ui;
-using InspectLog.App.Vehicles;
 using InspectLog.Checks;
-using InspectLog.Journal;
 using InspectLog.Journal.Entries;
+using InspectLog.Journal;
 
 namespace InspectLog.App.OwnWords;
 
@@ -12,9 +13,10 @@ public static class WordEndpoints
 {
     public static void MapWords(this IEndpointRouteBuilder app)
     {
-        app.MapGet(Links.Words, Ask).WithName("words");
-        app.MapPost(Links.Words, Add).WithName("add-word");
-        app.MapPost(Links.Words + "/{number:long}/remove", Remove).WithName("remove-word");
+        var words = app.For(Policies.LookAtAll, Policies.Keep);
+        words.MapGet(Links.Words, Ask).WithName("words");
+        words.MapPost(Links.Words, Add).WithName("add-word");
+        words.MapPost(Links.Words + "/{number:long}/remove", Remove).WithName("remove-word");
     }
 
     /// <summary>The words, and the form for one more: first the phrase and its check, then what it means there.</summary>
@@ -41,7 +43,7 @@ public static class WordEndpoints
             return Show(garage, form.Text("phrase"), WordForm.Find(form.Text("check")), form.Refused("word"));
         }
 
-        garage.AppendToWorkshop(Technician.Of(context), word);
+        garage.AppendToWorkshop(PersonAtWork.Of(context), word);
         return Results.Redirect(Links.Words);
     }
 
@@ -52,7 +54,7 @@ public static class WordEndpoints
             return Results.NotFound();
         }
 
-        garage.AppendToWorkshop(Technician.Of(context), new OwnWordRemoved(number));
+        garage.AppendToWorkshop(PersonAtWork.Of(context), new OwnWordRemoved(number));
         return Results.Redirect(Links.Words);
     }
 

@@ -1,6 +1,7 @@
 using InspectLog.App.Forms;
 using InspectLog.Checks;
 using InspectLog.Dictation.Understanding;
+using InspectLog.Inspecting;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 
@@ -33,8 +34,8 @@ public static class WordForm
     /// <summary>The word with a meaning that is known already, or null with the errors noted on the form.</summary>
     public static OwnWordAdded? Read(PostedForm form, WorkshopState workshop, CheckSheet sheet, string check, string? condition)
     {
-        var word = new OwnWordAdded(sheet.Id, OwnVocabulary.Tidy(form.Text("phrase")), check, condition);
-        var vocabulary = new OwnVocabulary(sheet, WorkshopWords.For(workshop, sheet.Id));
+        var word = new OwnWordAdded(BuiltInSheets.FamilyOf(sheet.Id), OwnVocabulary.Tidy(form.Text("phrase")), check, condition);
+        var vocabulary = new OwnVocabulary(sheet, WorkshopWords.For(workshop, sheet));
         if (form.IsValid && vocabulary.Problem(WorkshopWords.Of(word)) is { } problem)
         {
             form.Refuse("phrase", problem);
@@ -45,10 +46,9 @@ public static class WordForm
 
     /// <summary>The check a form names, as <see cref="Value"/> writes it; null where there is none.</summary>
     public static (CheckSheet Sheet, Check Check)? Find(string value) =>
-        (from sheet in BuiltInSheets.All
-         from check in sheet.Checks
-         where Value(sheet, check) == value
-         select ((CheckSheet, Check)?)(sheet, check)).FirstOrDefault();
+        value.Split('/') is [var id, var checkId] && BuiltInSheets.Find(id) is { } sheet && sheet.Find(checkId) is { } check
+            ? (sheet, check)
+            : null;
 
     /// <summary>What is said of a form that names no check.</summary>
     public const string NoCheck = "Choose the check it belongs to.";

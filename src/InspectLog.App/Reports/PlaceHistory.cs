@@ -1,6 +1,8 @@
 using InspectLog.App.Bench;
 using InspectLog.Checks;
 using InspectLog.Checks.Judging;
+using InspectLog.Inspecting.Standing;
+using InspectLog.Inspecting.Words;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 using InspectLog.Measuring;

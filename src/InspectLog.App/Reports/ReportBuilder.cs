@@ -1,8 +1,9 @@
-using InspectLog.App.Bench;
-using InspectLog.App.Instruments;
 using InspectLog.Checks;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.Proposals;
+using InspectLog.Inspecting.Recording;
+using InspectLog.Inspecting.Standing;
 using InspectLog.Journal;
-using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 
 namespace InspectLog.App.Reports;
@@ -13,24 +14,29 @@ public static class ReportBuilder
     public static ReportView Build(BenchScene scene, WorkshopState workshop, IReadOnlyList<GarageProblem> problems)
     {
         var (vehicle, inspection, sheet) = scene;
-        var checks = sheet.Checks.Select(check => Of(scene, check)).ToList();
+        var unconfirmed = ReportAttention.Unconfirmed(scene, workshop);
+        var checks = sheet.Checks.Select(check => Of(scene, check, unconfirmed)).ToList();
+        var attention = ReportAttention.Of(scene, workshop, checks);
         return new ReportView(
             vehicle,
             inspection,
             sheet,
-            ReportSummary.Of(scene, checks),
-            With(checks, PlaceOutcome.Bad),
-            With(checks, PlaceOutcome.Doubtful),
-            With(checks, PlaceOutcome.Good),
-            With(checks, PlaceOutcome.Recorded),
-            [.. checks.Where(one => one.Reason is not null || one.Progress.Outcome == PlaceOutcome.None)],
+            ReportSummary.Of(scene, checks, attention),
+            attention,
+            StillMissing(inspection, checks),
+            checks,
             Done(inspection, sheet),
-            [.. inspection.Readings.Select(reading => reading.Body.Instrument).OfType<Measuring.Instrument>().Distinct()],
+            UsedInstruments.Of(inspection, sheet),
             InstrumentChoice.InUse(workshop),
-            Notes(inspection),
+            ReportNotes.Of(inspection, sheet),
+            ReportNotes.LeftOut(inspection),
+            ReportChanges.BeforeClosing(inspection, sheet),
             vehicle.LastHash,
             vehicle.NextSequence - 1,
-            problems);
+            problems)
+        {
+            DroppedLater = ReportDropped.Later(scene, workshop),
+        };
     }
 
     /// <summary>What was replaced, cleaned or adjusted: "Lead 4 replaced".</summary>
@@ -39,29 +45,42 @@ public static class ReportBuilder
         .. inspection.Actions
             .Where(done => done.Body.Action is PartActions.Replaced or PartActions.Cleaned or PartActions.Adjusted)
             .Select(done => sheet.Find(done.Body.Check) is { } check
-                ? $"{Standings.NameOf(check, done.Body.Cylinder)} {done.Body.Action}"
+                ? $"{Places.NameOf(check, done.Body.Cylinder)} {done.Body.Action}"
                 : $"{done.Body.Check} {done.Body.Action}")
             .Distinct(),
     ];
 
-    private static ReportCheck Of(BenchScene scene, Check check) => new(
+    private static ReportCheck Of(BenchScene scene, Check check, IReadOnlyList<UnconfirmedFinding> unconfirmed) => new(
         check,
         Standings.Of(scene.Inspection, scene.Sheet, check),
-        LimitsFor.Check(check, scene.Sheet.Rule),
-        [.. scene.Inspection.Photos.Where(photo => photo.Photo.Check == check.Id)],
-        scene.Inspection.LeftOut.GetValueOrDefault(check.Id));
+        [.. scene.Inspection.Photos.Where(photo => photo.Photo.Check == check.Id && !photo.History.IsLeftOutOfReport)],
+        scene.Inspection.LeftOut.GetValueOrDefault(check.Id))
+    {
+        Unconfirmed = unconfirmed.Count(one => one.Check?.Id == check.Id),
+        Withdrawn = ReportChanges.WithdrawnLater(scene.Inspection, scene.Sheet, check.Id),
+    };
 
-    private static List<ReportCheck> With(List<ReportCheck> checks, PlaceOutcome outcome) =>
-        checks.FindAll(one => one.Reason is null && one.Progress.Outcome == outcome);
-
-    /// <summary>Typed notes, and voice notes that gave no finding, so that nothing said is missing.</summary>
-    private static List<string> Notes(InspectionState inspection) =>
-    [
-        .. inspection.Captures.Select(capture => capture switch
+    private static List<string> StillMissing(InspectionState inspection, List<ReportCheck> checks)
+    {
+        if (inspection.IsClosed)
         {
-            TypedNote typed => typed.Note.Text,
-            VoiceNote { Proposals: { Count: 0 }, Transcript: { SpeechFound: true, Text: { Length: > 0 } text } } => text,
-            _ => "",
-        }).Where(text => text.Length > 0),
-    ];
+            return [];
+        }
+
+        var begun = checks.Where(one => one.Progress.Standing == CheckStanding.Captured)
+            .Select(one => Phrases.Lower(PlaceNames.Under(one.Check, one.Missing)));
+        var undone = checks.Where(one => one.Progress.Standing == CheckStanding.NotDone).Select(one => Phrases.Lower(one.Check.Title));
+        var (open, ends, waiting) = (
+            ProposalGroups.OpenIn(inspection).Count(),
+            inspection.OpenLooseEnds.Count(),
+            inspection.VoiceNotes.Count(note => note.IsWaiting));
+        return
+        [
+            .. begun,
+            .. undone,
+            .. open > 0 ? [Phrases.Count(open, "finding to settle", "findings to settle")] : Array.Empty<string>(),
+            .. ends > 0 ? [Phrases.Count(ends, "loose end")] : Array.Empty<string>(),
+            .. waiting > 0 ? [Phrases.Count(waiting, "voice note to be read", "voice notes to be read")] : Array.Empty<string>(),
+        ];
+    }
 }

@@ -1,112 +1,66 @@
-using System.Globalization;
+using InspectLog.App.Access;
+using InspectLog.App.Bench.Photos;
 using InspectLog.App.Bench;
 using InspectLog.App.Forms;
+using InspectLog.App.Seals;
 using InspectLog.App.Ui;
+using InspectLog.Inspecting;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
+using System.Globalization;
 
 namespace InspectLog.App.Reports;
 
-/// <summary>Closing an inspection, and its report.</summary>
+/// <summary>The report of an inspection, and what is left out of it.</summary>
 public static class ReportEndpoints
 {
     public static void MapReports(this IEndpointRouteBuilder app)
     {
-        var inspection = app.MapGroup(BenchEndpoints.Base);
-        inspection.MapGet("/report", Report).WithName("report");
-        inspection.MapGet("/close", CloseForm).WithName("close-form");
-        inspection.MapPost("/close", Close).WithName("close");
+        var inspection = app.MapInspection(Policies.Look, Policies.Record);
+        inspection.MapPost("/entries/{entry:long}/report", Choose).WithName("report-choice");
+        inspection.MapGet("/close", CloseEndpoints.Form).WithName("close-form");
+        inspection.MapPost("/close", CloseEndpoints.Close).WithName("close");
+
+        var report = app.MapInspection(Policies.ReadReport, change: null, "/report");
+        report.MapGet("/", Report).WithName("report");
+        report.MapGet("/head.css", Head).WithName("report-head");
     }
 
-    private static IResult Report(BenchDesk desk, string vehicle, long number) =>
-        desk.Find(vehicle, number) is { } scene
-            ? Page.Of<ReportPage, ReportView>(ReportBuilder.Build(scene, desk.Garage.Workshop, desk.Garage.Problems))
-            : Results.NotFound();
+    private static IResult Report(BenchDesk desk, WorkshopSeals seals) => Page.Of<ReportPage, ReportView>(
+        ReportBuilder.Build(desk.Scene, desk.Garage.Workshop, desk.Garage.Problems) with { Sealed = seals.Of(desk.Scene.Vehicle.Id) });
 
-    private static IResult CloseForm(BenchDesk desk, string vehicle, long number)
+    private static IResult Head(BenchDesk desk) => Results.Text(ReportHead.Style(desk.Scene), "text/css");
+
+    /// <summary>Leaves a note or photo out of the report, or takes it in again: the field <c>shown</c> says which. It may
+    /// be done after closing: what was found is the same. Answers with the page it was pressed on:
+    /// the report, a photo's own, or the bench.</summary>
+    private static async Task<IResult> Choose(HttpContext context, BenchDesk desk, string vehicle, long number, long entry)
     {
-        if (desk.Find(vehicle, number) is not { } scene)
-        {
-            return Results.NotFound();
-        }
-
-        return scene.Inspection.IsClosed
-            ? Results.Redirect(Links.Report(vehicle, number))
-            : Page.Of<ClosePage, CloseView>(View(desk, scene, null));
-    }
-
-    /// <summary>Closes the inspection when every check is done or has a reason and every loose end is tied or waived.
-    /// Reasons given and ends tied on the way are kept even when something else is still missing.</summary>
-    private static async Task<IResult> Close(HttpContext context, BenchDesk desk, string vehicle, long number)
-    {
-        if (desk.Find(vehicle, number) is not { } scene)
+        if (desk.Scene.Inspection.Find(entry) is not Capture)
         {
             return Results.NotFound();
         }
 
         var form = await PostedForm.ReadAsync(context.Request);
-        scene = desk.Record(scene, now => [.. Settled(form, now)]);
-        foreach (var line in Missing(scene))
+        var text = form.Text("shown");
+        if (text is not ("true" or "false"))
         {
-            form.Refuse($"reason-{line.Check.Id}", $"{line.Check.Title}: do it, or say why it is left out.");
+            form.Refuse("shown", "Say whether it stands in the report: press one of the buttons beside it.");
+            return desk.Show(context, desk.Scene, form.Refused("report"));
         }
 
-        foreach (var end in scene.Inspection.OpenLooseEnds)
-        {
-            form.Refuse(Field("waive", end.Sequence), $"{end.What.Text}: put it right, or say why it stays.");
-        }
-
-        if (!form.IsValid)
-        {
-            return Page.Of<ClosePage, CloseView>(
-                View(desk, scene, form.Refused("close")), StatusCodes.Status422UnprocessableEntity);
-        }
-
-        desk.Record(scene, now => IsReady(now) ? [new InspectionClosed(number)] : []);
-        return Results.Redirect(Links.Report(vehicle, number));
+        var shown = text == "true";
+        var scene = desk.Record(
+            desk.Scene,
+            now => now.Inspection.Find(entry)!.History.IsLeftOutOfReport == shown ? [new ReportChoice(entry, shown)] : [],
+            afterClosing: true);
+        return form.Text("from") == "report"
+            ? Results.Redirect(string.Create(CultureInfo.InvariantCulture, $"{Links.Report(vehicle, number)}#{(shown ? Anchor(scene, entry) : "notes")}"))
+            : form.Has("viewer")
+            ? desk.ReturnTo(context, scene, Links.Photo(vehicle, number, entry) + PhotoBack.Read(form.Text("viewer")).Query)
+            : desk.Show(context, scene);
     }
 
-    private static IEnumerable<EntryBody> Settled(PostedForm form, BenchScene scene)
-    {
-        var number = scene.Inspection.Number;
-        foreach (var line in Missing(scene))
-        {
-            if (form.Text($"reason-{line.Check.Id}") is { Length: > 0 } reason)
-            {
-                yield return new CheckLeftOut(number, line.Check.Id, reason);
-            }
-        }
-
-        foreach (var end in scene.Inspection.OpenLooseEnds)
-        {
-            if (form.Ticked(Field("tie", end.Sequence)))
-            {
-                yield return new LooseEndTied(end.Sequence);
-            }
-            else if (form.Text(Field("waive", end.Sequence)) is { Length: > 0 } reason)
-            {
-                yield return new LooseEndWaived(end.Sequence, reason);
-            }
-        }
-    }
-
-    private static bool IsReady(BenchScene scene) =>
-        !Missing(scene).Any() && !scene.Inspection.OpenLooseEnds.Any();
-
-    private static IEnumerable<CheckLine> Missing(BenchScene scene) => scene.Sheet.Checks
-        .Select(check => new CheckLine(check, Standings.Of(scene.Inspection, scene.Sheet, check), false))
-        .Where(line => line.Progress.Standing is CheckStanding.NotDone or CheckStanding.Captured);
-
-    private static string Field(string what, long sequence) =>
-        string.Create(CultureInfo.InvariantCulture, $"{what}-{sequence}");
-
-    private static CloseView View(BenchDesk desk, BenchScene scene, RefusedForm? form) => new(
-        scene.Vehicle,
-        scene.Inspection,
-        [.. Missing(scene)],
-        [.. scene.Inspection.OpenLooseEnds],
-        ProposalGroups.OpenIn(scene.Inspection).Count(),
-        scene.Inspection.VoiceNotes.Count(note => note.IsWaiting),
-        form,
-        desk.Garage.Problems);
+    private static string Anchor(BenchScene scene, long entry) =>
+        string.Create(CultureInfo.InvariantCulture, $"{(scene.Inspection.Find(entry) is PhotoCapture ? "photo" : "note")}-{entry}");
 }

@@ -1,7 +1,8 @@
-using System.Globalization;
-using InspectLog.App.Bench;
 using InspectLog.Checks;
+using InspectLog.Inspecting.Standing;
+using InspectLog.Inspecting.Words;
 using InspectLog.Journal.Entries;
+using InspectLog.Journal.State;
 
 namespace InspectLog.App.Reports;
 
@@ -12,37 +13,44 @@ namespace InspectLog.App.Reports;
 /// <param name="Reading">The reading to draw; null without one.</param>
 public sealed record ReportLine(string Places, PlaceOutcome Outcome, string Text, ReadingDecided? Reading)
 {
+    /// <summary>What was put right after closing, in sentences; empty for nothing.</summary>
+    public string PutRight { get; private init; } = "";
+
     /// <summary>The lines of a check, in the order of its places.</summary>
-    public static IReadOnlyList<ReportLine> Of(Check check, CheckProgress progress) =>
+    public static IReadOnlyList<ReportLine> Of(CheckSheet sheet, Check check, CheckProgress progress) =>
     [
         .. progress.Places
             .Where(place => place.IsDone || place.Actions.Count > 0)
-            .GroupBy(place => (place.Outcome, Text: TextOf(check, place), Alone: place.Reading is null ? null : place))
+            .GroupBy(place => (
+                place.Outcome,
+                Text: TextOf(check, place),
+                PutRight: PutRightAt(place, sheet),
+                Alone: place.Reading is null ? null : place))
             .Select(group => new ReportLine(
-                Names(check, [.. group]), group.Key.Outcome, group.Key.Text, group.First().Reading?.Body)),
+                PlaceNames.Of(check, [.. group]), group.Key.Outcome, group.Key.Text, group.First().Reading?.Body)
+            {
+                PutRight = group.Key.PutRight,
+            }),
     ];
 
     private static string TextOf(Check check, PlaceView place)
     {
         var rest = PlaceHistory.Of(place, check);
-        return place.Reading is { } reading ? $"{RecordWords.Sentence(reading.Body, check)} {rest}".TrimEnd() : rest;
+        if (place.Reading is not { } reading)
+        {
+            return rest;
+        }
+
+        var overdue = InstrumentWords.Overdue(reading.Body, reading.Time) is { } said ? $" {said}" : "";
+        return $"{RecordWords.Sentence(reading.Body, check)}{overdue} {rest}".TrimEnd();
     }
 
-    private static string Names(Check check, IReadOnlyList<PlaceView> places)
+    private static string PutRightAt(PlaceView place, CheckSheet sheet)
     {
-        if (!check.PerCylinder)
-        {
-            return "";
-        }
-
-        if (places.Count == 1)
-        {
-            return places[0].Name;
-        }
-
-        var numbers = places.Select(place => place.Cylinder?.ToString(CultureInfo.InvariantCulture)).ToList();
-        return $"{Capital(check.PlaceNoun!)}s {string.Join(", ", numbers[..^1])} and {numbers[^1]}";
+        IEnumerable<IKept> records =
+        [
+            .. place.EarlierReadings, .. new[] { place.Reading }.OfType<IKept>(), .. place.Observations, .. place.Actions,
+        ];
+        return string.Join(" ", records.SelectMany(record => ReportChanges.PutRight(record, sheet, later: true)));
     }
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

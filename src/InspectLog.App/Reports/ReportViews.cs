@@ -1,8 +1,7 @@
-using InspectLog.App.Bench;
-using InspectLog.App.Forms;
+using InspectLog.App.Seals;
 using InspectLog.Checks;
+using InspectLog.Inspecting.Standing;
 using InspectLog.Journal;
-using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 using InspectLog.Measuring;
 
@@ -13,15 +12,15 @@ namespace InspectLog.App.Reports;
 /// <param name="Inspection">The inspection.</param>
 /// <param name="Sheet">Its sheet.</param>
 /// <param name="Summary">Three sentences.</param>
-/// <param name="Failed">Checks that failed.</param>
-/// <param name="Doubtful">Checks that are doubtful.</param>
-/// <param name="Passed">Checks that pass or are good.</param>
-/// <param name="Recorded">Checks recorded without limits to decide against.</param>
-/// <param name="NotDone">Checks left out, with reasons, or not done.</param>
+/// <param name="Attention">What is to be seen to, the worst first.</param>
+/// <param name="StillMissing">What an open inspection waits for, each a phrase; empty for a closed one.</param>
+/// <param name="Checks">All checks, in the sheet's order.</param>
 /// <param name="Replaced">What was replaced, cleaned or adjusted, each a short phrase.</param>
-/// <param name="Instruments">Instruments used.</param>
+/// <param name="Instruments">Instruments used, each once.</param>
 /// <param name="InUse">The workshop's instruments, for ranges that would do better.</param>
-/// <param name="Notes">Typed notes and the words of voice notes that gave no finding.</param>
+/// <param name="Notes">Notes, those left out included, so that they can be taken in again.</param>
+/// <param name="LeftOut">How many notes and photos are left out, in a sentence; null for none.</param>
+/// <param name="PutRight">What was put right or withdrawn before closing, for the history on the screen.</param>
 /// <param name="HeadHash">Hash of the journal's last entry.</param>
 /// <param name="Entries">How many entries the journal has.</param>
 /// <param name="Problems">Trouble with the garage.</param>
@@ -30,43 +29,113 @@ public sealed record ReportView(
     InspectionState Inspection,
     CheckSheet Sheet,
     IReadOnlyList<string> Summary,
-    IReadOnlyList<ReportCheck> Failed,
-    IReadOnlyList<ReportCheck> Doubtful,
-    IReadOnlyList<ReportCheck> Passed,
-    IReadOnlyList<ReportCheck> Recorded,
-    IReadOnlyList<ReportCheck> NotDone,
+    IReadOnlyList<AttentionLine> Attention,
+    IReadOnlyList<string> StillMissing,
+    IReadOnlyList<ReportCheck> Checks,
     IReadOnlyList<string> Replaced,
-    IReadOnlyList<Instrument> Instruments,
+    IReadOnlyList<UsedInstrument> Instruments,
     IReadOnlyList<Instrument> InUse,
-    IReadOnlyList<string> Notes,
+    IReadOnlyList<ReportNote> Notes,
+    string? LeftOut,
+    IReadOnlyList<string> PutRight,
     string HeadHash,
     long Entries,
-    IReadOnlyList<GarageProblem> Problems);
+    IReadOnlyList<GarageProblem> Problems)
+{
+    /// <summary>Whether it is shown in a file that stands alone: without forms, and without links to other pages.</summary>
+    public bool StandsAlone { get; init; }
+
+    /// <summary>How the record is sealed; null where that is not shown.</summary>
+    public SealedState? Sealed { get; init; }
+
+    /// <summary>What was said in the inspection and dropped after closing, in sentences.</summary>
+    public IReadOnlyList<string> DroppedLater { get; init; } = [];
+
+    /// <summary>Withheld entries that may have said something of the inspection.</summary>
+    public IReadOnlyList<WithheldEntry> Withheld { get; } = [.. Vehicle.Withheld.Where(entry => entry.MayBeOf(Inspection))];
+
+    /// <summary>The checks of a section.</summary>
+    public IReadOnlyList<ReportCheck> In(ReportSectionKind section) => [.. Checks.Where(one => one.Section == section)];
+}
+
+/// <summary>Where a check stands in the report.</summary>
+public enum ReportSectionKind
+{
+    /// <summary>A place of it failed, whatever else became of it.</summary>
+    Failed,
+
+    /// <summary>A reading of it lies too close to a limit to be sure of, and none failed.</summary>
+    Conditional,
+
+    /// <summary>What was seen at a place of it needs a look; nothing failed, and no reading is conditional.</summary>
+    NeedsLook,
+
+    /// <summary>Nothing bad is known of it, but places are missing or findings wait to be settled.</summary>
+    NotFinished,
+
+    /// <summary>All of it is in order.</summary>
+    Passed,
+
+    /// <summary>All of it is recorded, without limits to decide against.</summary>
+    Recorded,
+
+    /// <summary>It was left out, or nothing of it was done.</summary>
+    NotDone,
+}
 
 /// <summary>A check in the report.</summary>
 /// <param name="Check">The check.</param>
 /// <param name="Progress">Where it stands, with its places.</param>
-/// <param name="Limits">Limits in force; null when there are none.</param>
-/// <param name="Photos">Its photos.</param>
+/// <param name="Photos">Its photos, without those left out.</param>
 /// <param name="Reason">Why it was left out; null otherwise.</param>
 public sealed record ReportCheck(
-    Check Check, CheckProgress Progress, LimitsInForce? Limits, IReadOnlyList<PhotoCapture> Photos, string? Reason);
+    Check Check, CheckProgress Progress, IReadOnlyList<PhotoCapture> Photos, string? Reason)
+{
+    /// <summary>How many findings were heard or written of it and are not settled; what they say is told once, at the top.
+    /// </summary>
+    public int Unconfirmed { get; init; }
 
-/// <summary>The page that closes an inspection.</summary>
-/// <param name="Vehicle">The vehicle.</param>
-/// <param name="Inspection">The inspection.</param>
-/// <param name="Missing">Checks that still need a reason: field <c>reason-{check id}</c>.</param>
-/// <param name="LooseEnds">Loose ends to tie (<c>tie-{sequence}</c>) or waive with a reason (<c>waive-{sequence}</c>).</param>
-/// <param name="OpenProposals">Proposals nobody has settled; they stay as they are.</param>
-/// <param name="Waiting">Recordings not yet transcribed.</param>
-/// <param name="Form">The form as typed when it was refused; null otherwise.</param>
-/// <param name="Problems">Trouble with the garage.</param>
-public sealed record CloseView(
-    VehicleState Vehicle,
-    InspectionState Inspection,
-    IReadOnlyList<CheckLine> Missing,
-    IReadOnlyList<LooseEnd> LooseEnds,
-    int OpenProposals,
-    int Waiting,
-    RefusedForm? Form,
-    IReadOnlyList<GarageProblem> Problems);
+    /// <summary>What was withdrawn of it after closing, in sentences.</summary>
+    public IReadOnlyList<string> Withdrawn { get; init; } = [];
+
+    /// <summary>Its places of which nothing is recorded.</summary>
+    public IReadOnlyList<PlaceView> Missing { get; } = [.. Progress.Places.Where(place => !place.IsDone)];
+
+    /// <summary>Whether some of it is done and something is missing or waits, without a reason.</summary>
+    public bool IsHalfDone =>
+        Reason is null && (Unconfirmed > 0 || (Missing.Count > 0 && Missing.Count < Progress.Places.Count));
+
+    /// <summary>Where it stands in the report. Bad news comes first, even of a check that was left out.</summary>
+    public ReportSectionKind Section => Progress.Outcome switch
+    {
+        PlaceOutcome.Bad => ReportSectionKind.Failed,
+        PlaceOutcome.Doubtful => Progress.IsConditional ? ReportSectionKind.Conditional : ReportSectionKind.NeedsLook,
+        _ when IsHalfDone => ReportSectionKind.NotFinished,
+        _ when Reason is not null || Progress.Outcome == PlaceOutcome.None => ReportSectionKind.NotDone,
+        PlaceOutcome.Good => ReportSectionKind.Passed,
+        _ => ReportSectionKind.Recorded,
+    };
+}
+
+/// <summary>Something to see to.</summary>
+/// <param name="Word">What is with it: "Failed", "Heard but not confirmed".</param>
+/// <param name="Outcome">How bad it is.</param>
+/// <param name="Text">What it is: "Cap contacts, tower 3: corroded".</param>
+/// <param name="Check">Id of the check it is told at; null where there is none.</param>
+public sealed record AttentionLine(string Word, PlaceOutcome Outcome, string Text, string? Check = null);
+
+/// <summary>An instrument that readings were taken with.</summary>
+/// <param name="Instrument">The instrument.</param>
+/// <param name="IsGauges">Whether it is a set of gauges: they have sizes, and no accuracy of a display.</param>
+/// <param name="Readings">How many readings.</param>
+/// <param name="Checks">Of which checks, by their short titles.</param>
+public sealed record UsedInstrument(Instrument Instrument, bool IsGauges, int Readings, IReadOnlyList<string> Checks);
+
+/// <summary>A note in the report.</summary>
+/// <param name="Sequence">Sequence of its first entry.</param>
+/// <param name="Time">When it was kept.</param>
+/// <param name="Text">Its words.</param>
+/// <param name="IsLeftOut">Whether it is left out: then its words are not shown.</param>
+/// <param name="Changes">What was put right in it after closing, in sentences.</param>
+public sealed record ReportNote(
+    long Sequence, DateTimeOffset Time, string Text, bool IsLeftOut, IReadOnlyList<string> Changes);

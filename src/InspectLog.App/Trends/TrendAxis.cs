@@ -59,5 +59,5 @@ public sealed record TrendAxis(Unit? Odometer)
         ? Ui.Drawings.Ticks.Round(from, to, most, x => Times.Odometer(x, unit.Symbol))
         : Ui.Drawings.Ticks.Calendar(from, to, most);
 
-    private static DateTime DayAt(double x) => new((long)(x * TimeSpan.TicksPerDay));
+    private static DateTime DayAt(double x) => Ui.Drawings.Ticks.DayOf(x);
 }

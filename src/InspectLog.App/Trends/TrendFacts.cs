@@ -12,6 +12,9 @@ public sealed record TrendFacts(TrendSeries Series, TrendAxis Axis, Trend Trend,
     /// <summary>A forecast farther ahead than so many times the time the readings reach back is none.</summary>
     private const double FarthestLook = 10;
 
+    /// <summary>Below this the squares of readings, and their sums, are finite.</summary>
+    private const double Largest = 1e150;
+
     /// <summary>Where the first and the last of the readings of what is there now stand.</summary>
     public (double First, double Last) Span { get; } =
         (Series.Current.Min(reading => Axis.At(reading.Inspection)), Series.Current.Max(reading => Axis.At(reading.Inspection)));
@@ -23,7 +26,9 @@ public sealed record TrendFacts(TrendSeries Series, TrendAxis Axis, Trend Trend,
     public static TrendFacts Of(TrendSeries series, TrendAxis axis, DateTimeOffset now)
     {
         var points = series.Current.Select(reading => new TrendPoint(axis.At(reading.Inspection), reading.Value)).ToList();
-        var trend = Trend.Of(points, series.Measurand.Limits);
+        var trend = points.TrueForAll(point => Math.Abs(point.X) < Largest && Math.Abs(point.Y) < Largest)
+            ? Trend.Of(points, series.Measurand.Limits, CommonPart.Of(series.Current))
+            : new Trend(null, null, null, "A reading is too large to draw a line through.");
         var facts = new TrendFacts(series, axis, trend, Outlook.NothingForetold);
         var present = axis.Odometer is null ? Math.Max(TrendAxis.At(now), facts.Span.Last) : facts.Span.Last;
         return facts with { Outlook = OutlookOf(facts, present) };

@@ -15,6 +15,7 @@ public static class TrendPictures
         var unit = series.Measurand.DisplayUnit;
         double? In(double? value) => value is { } number ? unit.FromBase(number) : null;
         var limits = series.Measurand.Limits;
+        var common = CommonPart.Of(series.Current);
         return new TrendPicture(
             [.. series.Readings.Select(reading => new TrendMark(
                 axis.At(reading.Inspection),
@@ -24,7 +25,7 @@ public static class TrendPictures
             In(limits?.Lower),
             In(limits?.Upper),
             trend.Line is { Count: >= FewestForABand } line
-                ? x => (unit.FromBase(line.At(x)), unit.DifferenceFromBase(line.PredictionHalfWidth(x)))
+                ? x => (unit.FromBase(line.At(x)), unit.DifferenceFromBase(line.PredictionHalfWidth(x, common: common)))
                 : null,
             facts.Outlook is Outlook.Ahead or Outlook.AheadAsAHint
                 ? (trend.MeetsLimitAt!.Value, In(trend.Line!.Slope > 0 ? limits!.Upper : limits!.Lower)!.Value)

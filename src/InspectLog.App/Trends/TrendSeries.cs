@@ -1,5 +1,8 @@
 using InspectLog.App.Bench;
 using InspectLog.Checks;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.Standing;
+using InspectLog.Inspecting.Words;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 using InspectLog.Measuring;
@@ -10,7 +13,7 @@ namespace InspectLog.App.Trends;
 /// <param name="Inspection">The inspection; its last reading of the place counts.</param>
 /// <param name="Reading">The reading.</param>
 /// <param name="Value">Its best estimate, base unit.</param>
-/// <param name="ExpandedUncertainty">Its expanded uncertainty, base unit.</param>
+/// <param name="ExpandedUncertainty">Its expanded uncertainty (95.45 %, whatever it was decided with), base unit.</param>
 /// <param name="IsOfAnEarlierPart">Whether the part was replaced or adjusted after it, so that it says nothing of what
 /// is there now.</param>
 public sealed record TrendReading(
@@ -21,12 +24,15 @@ public sealed record TrendReading(
     bool IsOfAnEarlierPart);
 
 /// <summary>What was read at one place over the inspections of a vehicle.</summary>
+/// <param name="Sheet">The sheet it is read with: that of the last inspection, for its number of cylinders.</param>
 /// <param name="Check">The check, with the limits in force on this vehicle now.</param>
 /// <param name="Measurand">What it measures.</param>
 /// <param name="Cylinder">The place; null for a check done once.</param>
 /// <param name="Readings">One a inspection, oldest first; two or more.</param>
+/// <param name="Renewal">What made it another one the last time, an action of the sheet: "replaced", "adjusted"; null where
+/// nothing did.</param>
 public sealed record TrendSeries(
-    Check Check, Measurand Measurand, int? Cylinder, IReadOnlyList<TrendReading> Readings)
+    CheckSheet Sheet, Check Check, Measurand Measurand, int? Cylinder, IReadOnlyList<TrendReading> Readings, string? Renewal)
 {
     /// <summary>Inspections a series needs to be worth a look.</summary>
     private const int Fewest = 2;
@@ -35,48 +41,57 @@ public sealed record TrendSeries(
     public IReadOnlyList<TrendReading> Current { get; } = [.. Readings.Where(reading => !reading.IsOfAnEarlierPart)];
 
     /// <summary>Every place of a vehicle that was read in two inspections or more, in the order of its sheet.</summary>
-    public static IReadOnlyList<TrendSeries> Of(VehicleState vehicle) =>
+    public static IReadOnlyList<TrendSeries> Of(VehicleState vehicle, SheetLibrary sheets) =>
     [
-        .. from sheet in SheetsOf(vehicle)
+        .. from sheet in SheetsOf(vehicle, sheets)
            from check in sheet.Checks
            let measurand = check.Measurand
            where measurand is not null
-           from cylinder in Standings.PlacesOf(sheet, check)
-           let readings = ReadingsOf(vehicle, sheet, check, cylinder)
+           from cylinder in Places.Of(sheet, check)
+           let renewal = LastRenewal(vehicle, sheet, check, cylinder)
+           let readings = ReadingsOf(vehicle, sheet, check, cylinder, renewal?.Sequence ?? 0)
            where readings.Count >= Fewest
-           select new TrendSeries(check, measurand, cylinder, readings),
+           select new TrendSeries(sheet, check, measurand, cylinder, readings, renewal?.Body.Action),
     ];
 
     /// <summary>One place of a vehicle; null where it was not read twice.</summary>
-    public static TrendSeries? Find(VehicleState vehicle, string check, int? cylinder) =>
-        Of(vehicle).FirstOrDefault(series => series.Check.Id == check && series.Cylinder == cylinder);
+    public static TrendSeries? Find(VehicleState vehicle, SheetLibrary sheets, string check, int? cylinder) =>
+        Of(vehicle, sheets).FirstOrDefault(series => series.Check.Id == check && series.Cylinder == cylinder);
 
-    private static IEnumerable<CheckSheet> SheetsOf(VehicleState vehicle) =>
-        BuiltInSheets.All
-            .Where(sheet => vehicle.Inspections.Exists(inspection => inspection.How.Sheet == sheet.Id))
+    /// <summary>One sheet for all that go on from each other: the last the vehicle was inspected with.</summary>
+    private static IEnumerable<CheckSheet> SheetsOf(VehicleState vehicle, SheetLibrary sheets) =>
+        vehicle.Inspections
+            .GroupBy(inspection => BuiltInSheets.FamilyOf(inspection.How.Sheet))
+            .Select(family => family.Select(sheets.Of).OfType<CheckSheet>().LastOrDefault())
+            .OfType<CheckSheet>()
             .Select(sheet => LimitsFor.Vehicle(vehicle, sheet));
 
-    private static List<TrendReading> ReadingsOf(VehicleState vehicle, CheckSheet sheet, Check check, int? cylinder)
-    {
-        var renewed = LastRenewal(vehicle, sheet, check, cylinder);
-        return [.. vehicle.Inspections
-            .Where(inspection => inspection.How.Sheet == sheet.Id)
+    private static List<TrendReading> ReadingsOf(VehicleState vehicle, CheckSheet sheet, Check check, int? cylinder, long renewed) =>
+    [
+        .. vehicle.Inspections
+            .Where(inspection => sheet.IsOneWith(inspection.How.Sheet))
             .Select(inspection => (Inspection: inspection, Reading: inspection.Readings.FindLast(
                 one => one.Body.Check == check.Id && one.Body.Cylinder == cylinder)))
             .Where(one => one.Reading is not null)
-            .Select(one => PointOf(one.Inspection, one.Reading!, renewed))];
-    }
+            .Select(one => PointOf(one.Inspection, one.Reading!, renewed)),
+    ];
 
     private static TrendReading PointOf(InspectionState inspection, Recorded<ReadingDecided> reading, long renewed)
     {
-        var expanded = reading.Body.Conformity?.ExpandedUncertainty ?? Estimate.Of(reading.Body.Reading).ExpandedUncertainty;
-        return new(inspection, reading, RecordWords.BestEstimate(reading.Body), expanded, reading.Sequence < renewed);
+        var body = reading.Body;
+        // All of a trend cover the same, so that its readings can be held against each other and against its band.
+        var expanded = body.Conformity?.Evaluation is { IsUsualCoverage: false } other
+            && RecordWords.EstimateOf(body.Reading, other with { Coverage = Coverage.Probability }) is { } usual
+                ? usual.ExpandedUncertainty
+                : RecordWords.Spread(body);
+        return new(inspection, reading, RecordWords.BestEstimate(body), expanded, reading.Sequence < renewed);
     }
 
-    /// <summary>Sequence of the last entry by which the part at the place became another one: it was replaced, or this
-    /// very check was adjusted. 0 where that never happened.</summary>
-    private static long LastRenewal(VehicleState vehicle, CheckSheet sheet, Check check, int? cylinder) =>
+    /// <summary>The last entry by which the part at the place became another one: it was replaced, or this very check was
+    /// adjusted. Null where that never happened.</summary>
+    private static Recorded<ActionDone>? LastRenewal(VehicleState vehicle, CheckSheet sheet, Check check, int? cylinder) =>
         vehicle.Inspections
+            .Where(inspection => sheet.IsOneWith(inspection.How.Sheet))
             .SelectMany(inspection => inspection.Actions)
             .Where(done => done.Body.Cylinder is null || done.Body.Cylinder == cylinder)
             .Where(done => done.Body.Action switch
@@ -85,9 +100,7 @@ public sealed record TrendSeries(
                 PartActions.Adjusted => done.Body.Check == check.Id,
                 _ => false,
             })
-            .Select(done => done.Sequence)
-            .DefaultIfEmpty(0)
-            .Max();
+            .MaxBy(done => done.Sequence);
 
     /// <summary>Checks of one part call their places by the same noun: lead condition and lead resistance.</summary>
     private static bool IsSamePart(Check check, Check? other) =>

@@ -1,3 +1,5 @@
+using InspectLog.App.Bench;
+using InspectLog.Inspecting;
 using InspectLog.Journal;
 using InspectLog.Journal.State;
 
@@ -11,11 +13,12 @@ public sealed record TrendsView(TrendAxis Axis, bool CanGoByOdometer, IReadOnlyL
 {
     /// <summary>The trends of a vehicle.</summary>
     /// <param name="vehicle">The vehicle.</param>
+    /// <param name="sheets">The sheets its inspections were started with.</param>
     /// <param name="by">odometer, where that is wanted and can be had; anything else is the date.</param>
     /// <param name="now">The present.</param>
-    public static TrendsView Of(VehicleState vehicle, string? by, DateTimeOffset now)
+    public static TrendsView Of(VehicleState vehicle, SheetLibrary sheets, string? by, DateTimeOffset now)
     {
-        var all = TrendSeries.Of(vehicle);
+        var all = TrendSeries.Of(vehicle, sheets);
         var odometer = TrendAxis.OdometerOf(all);
         var axis = odometer is not null && by == odometer.Id ? odometer : TrendAxis.Date;
         return new(axis, odometer is not null, [.. all

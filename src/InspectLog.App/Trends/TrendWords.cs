@@ -1,4 +1,6 @@
 using InspectLog.App.Bench;
+using InspectLog.Inspecting.Standing;
+using InspectLog.Inspecting.Words;
 using InspectLog.Measuring;
 
 namespace InspectLog.App.Trends;
@@ -7,19 +9,18 @@ namespace InspectLog.App.Trends;
 public static class TrendWords
 {
     /// <summary>The name of a series: "Lead resistance, lead 4".</summary>
-    public static string Name(TrendSeries series) => series.Check.PerCylinder
-        ? $"{series.Check.ShortTitle}, {Place(series).ToLowerInvariant()}"
-        : series.Check.ShortTitle;
+    public static string Name(TrendSeries series) => Places.Under(series.Check, series.Cylinder);
 
     /// <summary>The name of its place: "Lead 4".</summary>
-    public static string Place(TrendSeries series) => Standings.NameOf(series.Check, series.Cylinder);
+    public static string Place(TrendSeries series) => Places.NameOf(series.Check, series.Cylinder);
 
-    /// <summary>First and last value: "6.24 kΩ, then 6.31 kΩ". One alone where the part is new.</summary>
+    /// <summary>First and last value: "6.24 kΩ, then 6.31 kΩ". Where the part is another since, one alone, and since what.
+    /// </summary>
     public static string Values(TrendFacts facts)
     {
         var readings = facts.Series.Current;
         var last = Value(facts.Series, readings[^1]);
-        return readings.Count > 1 ? $"{Value(facts.Series, readings[0])}, then {last}" : $"{last} since the part was renewed";
+        return readings.Count > 1 ? $"{Value(facts.Series, readings[0])}, then {last}" : $"{last} since it was {facts.Series.Renewal}";
     }
 
     /// <summary>A reading's value in the check's unit.</summary>
@@ -29,7 +30,7 @@ public static class TrendWords
     /// <summary>What the trend says, in a few words for a small drawing.</summary>
     public static string InBrief(TrendFacts facts) => facts.Outlook switch
     {
-        Outlook.BeyondAlready => "The last reading is beyond the limit.",
+        Outlook.BeyondAlready => $"The last reading is beyond the limit{Unsure(facts)}.",
         Outlook.AnyTimeNow => $"{Direction(facts)}: a reading at the limit would be no surprise now.",
         Outlook.Ahead or Outlook.AheadAsAHint =>
             $"{Direction(facts)}: could read at the limit from about {facts.Axis.About(facts.Trend.MeetsLimitAt!.Value)}.",
@@ -51,8 +52,8 @@ public static class TrendWords
         var step = facts.Axis.SlopeStep;
         var spread = StudentDistribution.Factor(Coverage.Probability, line.Count - 2) * line.SlopeStandardError * step;
         var unit = facts.Series.Measurand.DisplayUnit;
-        var (value, doubt) = Difference(line.Slope * step, spread, unit);
-        return $"{value} ± {doubt} {facts.Axis.SlopeWords}";
+        var (value, uncertainty) = Difference(line.Slope * step, spread, unit);
+        return $"{value} ± {uncertainty} {facts.Axis.SlopeWords}";
     }
 
     /// <summary>The limit the line runs towards: "the upper limit, 22 kΩ"; null where there is none.</summary>
@@ -72,7 +73,7 @@ public static class TrendWords
         switch (facts.Outlook)
         {
             case Outlook.BeyondAlready:
-                yield return "The last reading lies beyond the limit already, so there is nothing left to foretell.";
+                yield return $"The last reading lies beyond the limit already{Unsure(facts)}, so there is nothing left to foretell.";
                 break;
             case Outlook.AnyTimeNow:
                 yield return $"A reading at {Limit(facts)}, would be no surprise now: the edge of the band met it {at} about {axis.About(trend.MeetsLimitAt!.Value)}.";
@@ -104,17 +105,23 @@ public static class TrendWords
 
         if (facts.Series.Current.Count < facts.Series.Readings.Count)
         {
-            yield return "The part was replaced or adjusted in between. Readings from before are drawn hollow and left out of the line.";
+            yield return $"It was {facts.Series.Renewal} in between. Readings from before are drawn hollow and left out of the line.";
         }
     }
+
+    // The trend goes by the value alone; how sure its decision was is said with it, as the report says it.
+    private static string Unsure(TrendFacts facts) =>
+        facts.Series.Current[^1].Reading.Body.Conformity is { Decision: var decision } && decision.IsUnclear()
+            ? ", though too close to it to be sure"
+            : "";
 
     private static string Direction(TrendFacts facts) => facts.Trend.Line?.Slope > 0 ? "Rising" : "Falling";
 
     private static (string Value, string Spread) Difference(double value, double spread, Unit unit)
     {
         // A change has no zero point of its own: 5 °C of change are 9 °F, not 41 °F.
-        var (number, doubt) = Printed.UncertainNumbers(unit.ToBase(0) + value, spread, unit);
+        var (number, uncertainty) = Printed.UncertainNumbers(unit.ToBase(0) + value, spread, unit);
         var space = unit.Symbol == "°" ? "" : "\u00a0";
-        return ($"{number}{space}{unit.Symbol}", $"{doubt}{space}{unit.Symbol}");
+        return ($"{number}{space}{unit.Symbol}", $"{uncertainty}{space}{unit.Symbol}");
     }
 }

@@ -6,4 +6,8 @@ namespace InspectLog.App.Ui;
 /// <param name="Title">What happened.</param>
 /// <param name="Message">What it means and what to do.</param>
 /// <param name="Problems">Trouble with the garage.</param>
-public sealed record MessageView(string Title, string Message, IReadOnlyList<GarageProblem> Problems);
+public sealed record MessageView(string Title, string Message, IReadOnlyList<GarageProblem> Problems)
+{
+    /// <summary>Whether whoever reads it has to be paired before anything else is shown.</summary>
+    public bool LeadsToPairing { get; init; }
+}

@@ -1,4 +1,5 @@
 using InspectLog.App.Bench;
+using InspectLog.Inspecting.Standing;
 
 namespace InspectLog.App.Ui;
 
@@ -21,7 +22,7 @@ public static class Outcomes
     /// <summary>Mark of a check in the list: a check left out has its own.</summary>
     public static string Shape(CheckProgress progress) => progress.Standing switch
     {
-        CheckStanding.LeftOut => "left",
+        CheckStanding.LeftOut when progress.Outcome < PlaceOutcome.Doubtful => "left",
         CheckStanding.NotDone => "none",
         _ => Shape(progress.Outcome),
     };

@@ -29,6 +29,9 @@ public static class Times
     /// <summary>For the datetime attribute: "2026-11-25T12:41:07+01:00".</summary>
     public static string Machine(DateTimeOffset time) => time.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture);
 
+    /// <summary>The same to the millisecond, for scripts: "2026-11-25T12:41:07.250+01:00".</summary>
+    public static string Exact(DateTimeOffset time) => time.ToString("yyyy-MM-dd'T'HH:mm:ss.fffzzz", CultureInfo.InvariantCulture);
+
     /// <summary>An odometer reading: "88 412 km", in groups of three parted by no-break spaces.</summary>
     public static string Odometer(double reading, string? unit) =>
         $"{reading.ToString("#,0", Grouped)}\u00a0{unit ?? ""}".TrimEnd('\u00a0');

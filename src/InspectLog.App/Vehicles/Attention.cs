@@ -1,5 +1,6 @@
-using InspectLog.App.Bench;
 using InspectLog.App.Wear;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.Proposals;
 using InspectLog.Journal.State;
 
 namespace InspectLog.App.Vehicles;
@@ -8,16 +9,16 @@ namespace InspectLog.App.Vehicles;
 public static class Attention
 {
     /// <summary>Each thing in a few words: what is open in the inspection first, then the parts that are due.</summary>
-    public static IReadOnlyList<string> Of(VehicleState vehicle, DateOnly today) =>
+    public static IReadOnlyList<string> Of(VehicleState vehicle, SheetLibrary sheets, DateOnly today) =>
     [
         .. vehicle.OpenInspection is { } open ? In(open) : [],
-        .. WearLine.Of(vehicle, today).Select(line => WearWords.Attention(line.Part, line.Due)).OfType<string>(),
+        .. WearLine.Of(vehicle, sheets, today).Select(line => WearWords.Attention(line.Part, line.Due)).OfType<string>(),
     ];
 
     private static IReadOnlyList<string> In(InspectionState inspection)
     {
         var open = ProposalGroups.OpenIn(inspection).ToList();
-        var doubts = open.Count(group => group.Any(proposal => proposal.Finding.Doubt is not null));
+        var doubts = open.Count(group => group.Any(proposal => proposal.Finding.Doubts.Count > 0));
         var plain = open.Count - doubts;
         return
         [

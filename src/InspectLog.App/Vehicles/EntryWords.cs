@@ -1,10 +1,12 @@
-using System.Globalization;
 using InspectLog.App.Bench;
-using InspectLog.App.HandsFree;
 using InspectLog.App.Wear;
 using InspectLog.Checks;
+using InspectLog.Inspecting.ByVoice;
+using InspectLog.Inspecting.Words;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
+using System.Globalization;
+using InspectLog.Measuring;
 
 namespace InspectLog.App.Vehicles;
 
@@ -19,7 +21,8 @@ public static class EntryWords
         string Where(string check, int? cylinder) =>
             sheetOf(check) is { } sheet ? RecordWords.Heading(sheet, check, cylinder) : check;
 
-        return entry.Body switch
+        var amends = entry.Body is AmendableBody { Amends: { } first } ? string.Create(CultureInfo.InvariantCulture, $"Entry {first} put right. ") : "";
+        return amends + entry.Body switch
         {
             VehicleAdded v => $"Vehicle added: {v.Name}",
             VehicleDescribed v => $"Described: {v.Name}{(v.Description.Length > 0 ? $", {v.Description}" : "")}",
@@ -32,18 +35,19 @@ public static class EntryWords
             WearPartIntervalSet p => $"Part {p.Part} lasts {WearWords.Interval(p.Interval)}, as set anew",
             WearPartNotRenewed p => $"What was recorded as replaced up to entry {p.UpTo} was no new one of part {p.Part}: {p.Reason}",
             WearPartRetired p => $"Part {p.Part} is no longer watched",
-            InspectionStarted s => $"Inspection started by {s.Technician} with the sheet {s.Sheet}, version {s.SheetVersion}",
+            InspectionStarted s => $"Inspection started by {s.Technician} with the sheet {s.Sheet}, version {s.SheetVersion}{(s.Cylinders is { } count ? $", for {count} cylinders" : "")}",
             UtteranceKept u => $"Voice note of {Seconds(u.Seconds)} kept, heard hands-free",
             RecordingKept r => $"Voice note of {Seconds(r.Seconds)} kept",
             TranscriptMade t => t.SpeechFound ? $"Voice note {t.Recording} was read as: {t.Text}" : $"Voice note {t.Recording} holds no speech",
             TranscriptFailed t => $"Voice note {t.Recording} could not be read: {t.Problem}",
             TranscriptCancelled t => $"Voice note {t.Recording} stays unread, as asked",
             TranscriptAsked t => $"Voice note {t.Recording} is to be read after all",
-            FindingsProposed f => $"Voice note {f.Recording} gave {Count(f.Findings.Count, "finding", "findings")}",
-            FindingDropped f => $"Finding {f.Finding.Index + 1} of voice note {f.Finding.Recording} dropped",
+            FindingsProposed f => $"Note {f.Recording} gave {Count(f.Findings.Count, "finding", "findings")}",
+            FindingDropped f => $"Finding {f.Finding.Index + 1} of note {f.Finding.Recording} dropped",
             CommandHeard { Doubt: null } c => $"Voice note {c.Recording} was heard as a command: {SpokenCommands.Phrase(c.Command)}",
             CommandHeard c => $"Voice note {c.Recording} sounded like a command and was asked for again",
             CommandDone c => $"Command of voice note {c.Recording}: {c.Answer}",
+            PhotoKept { Amends: not null } p => $"Photo filed under {(p.Check is null ? "the inspection as a whole" : Where(p.Check, p.Cylinder))}{(p.Caption is { } caption ? $", with the caption “{caption}”" : "")}{(p.Shows is { } shows ? $", as evidence of entry {shows}" : "")}",
             PhotoKept p => p.Check is null ? "Photo kept" : $"Photo kept: {Where(p.Check, p.Cylinder)}",
             NoteWritten n => $"Note: {n.Text}",
             ReadingDecided r => $"{Where(r.Check, r.Cylinder)}: {Reading(r, sheetOf)}",
@@ -54,7 +58,10 @@ public static class EntryWords
             LooseEndWaived l => $"Loose end {l.LooseEnd} stays: {l.Reason}",
             CheckLeftOut c => $"{Where(c.Check, null)} left out: {c.Reason}",
             EntryWithdrawn w => $"Entry {w.Entry} withdrawn: {w.Reason}",
+            EntryRestored r => $"Entry {r.Entry} counts again",
+            ReportChoice c => $"Entry {c.Entry} {(c.Shown ? "stands in the report again" : "is left out of the report")}",
             InspectionClosed => "Inspection closed",
+            WorkshopNoted n => $"Noted that the workshop’s own journal has {Count((int)n.Entries, "entry", "entries")}",
             TailSetAside t => $"The journal ended in a line that was not whole; its {t.Bytes} bytes were set aside in {t.File}",
             null when entry.IsWithheld => $"Withheld ({entry.Kind})",
             _ => $"An entry of the kind {entry.Kind}, which this version of the program cannot read",
@@ -64,7 +71,7 @@ public static class EntryWords
     private static string Reading(ReadingDecided reading, Func<string, CheckSheet?> sheetOf) =>
         sheetOf(reading.Check)?.Find(reading.Check) is { } check
             ? RecordWords.Sentence(reading, check)
-            : reading.AsGiven;
+            : reading.Conformity is { Decision: var decision } ? $"{reading.AsGiven}: {decision.Words()}" : reading.AsGiven;
 
     private static string Seconds(double seconds) => string.Create(CultureInfo.InvariantCulture, $"{seconds:0.0} seconds");
 

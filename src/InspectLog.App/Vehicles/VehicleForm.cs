@@ -9,6 +9,8 @@ public static class VehicleForm
 {
     private const int MostCylinders = 12;
 
+    private static readonly string[] PrivateFields = ["owner", "contact", "vin"];
+
     public static VehicleDescribed? Description(PostedForm form)
     {
         var name = form.Required("name", "Give the vehicle a name, so that you can find it again.");
@@ -17,11 +19,15 @@ public static class VehicleForm
         return form.IsValid ? new VehicleDescribed(name, description, engine) : null;
     }
 
-    /// <summary>Private facts; null when none are given.</summary>
-    public static PrivateFactsNoted? PrivateFacts(PostedForm form)
+    /// <summary>Private facts to be noted; null when they are as they were. A form that was emptied empties them; one that
+    /// has no such fields leaves them alone.</summary>
+    /// <param name="form">The form.</param>
+    /// <param name="known">What was noted last; null when nothing was, or it was emptied or withheld.</param>
+    public static PrivateFactsNoted? PrivateFacts(PostedForm form, PrivateFactsNoted? known)
     {
         var facts = new PrivateFactsNoted(form.Text("owner"), form.Text("contact"), form.Text("vin"));
-        return facts is { Owner: "", Contact: "", Vin: "" } ? null : facts;
+        var before = known ?? new PrivateFactsNoted("", "", "");
+        return facts == before || !PrivateFields.Any(form.Has) ? null : facts;
     }
 
     private static EngineLayout? Engine(PostedForm form)
@@ -33,9 +39,7 @@ public static class VehicleForm
         }
 
         var order = FiringOrder(form, cylinders);
-        var rotation = Enum.TryParse<RotorRotation>(form.Text("rotation"), ignoreCase: true, out var turned)
-            ? turned
-            : RotorRotation.Unknown;
+        var rotation = form.Choice("rotation", RotorRotation.Unknown, "Choose from the list which way the rotor turns.");
         return cylinders is { } count ? new EngineLayout(count, order, rotation) : null;
     }
 

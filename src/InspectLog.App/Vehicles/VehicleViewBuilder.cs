@@ -1,9 +1,9 @@
-using InspectLog.App.Bench;
 using InspectLog.App.Forms;
 using InspectLog.App.Trends;
 using InspectLog.App.Ui;
 using InspectLog.App.Wear;
-using InspectLog.Checks;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.Standing;
 using InspectLog.Journal;
 using InspectLog.Journal.State;
 
@@ -14,24 +14,25 @@ public static class VehicleViewBuilder
 {
     public static VehicleView Build(
         VehicleState vehicle,
+        SheetLibrary sheets,
         DateTimeOffset now,
         string? by,
         string technician,
         RefusedForm? form,
         IReadOnlyList<GarageProblem> problems) => new(
         vehicle,
-        Attention.Of(vehicle, Times.DayOf(now)),
-        WearLine.Of(vehicle, Times.DayOf(now)),
-        TrendsView.Of(vehicle, by, now),
-        [.. vehicle.Inspections.Reverse().Select(inspection => Summary(vehicle, inspection))],
-        BuiltInSheets.All,
+        Attention.Of(vehicle, sheets, Times.DayOf(now)),
+        WearLine.Of(vehicle, sheets, Times.DayOf(now)),
+        TrendsView.Of(vehicle, sheets, by, now),
+        [.. vehicle.Inspections.Reverse().Select(inspection => Summary(vehicle, sheets, inspection))],
+        StartOffer.To(vehicle, sheets),
         technician,
         form,
         problems);
 
     /// <summary>An inspection in a line.</summary>
-    public static InspectionSummary Summary(VehicleState vehicle, InspectionState inspection) =>
-        BenchScene.Of(vehicle, inspection.Number) is { } scene
+    public static InspectionSummary Summary(VehicleState vehicle, SheetLibrary sheets, InspectionState inspection) =>
+        BenchScene.Of(vehicle, sheets, inspection.Number) is { } scene
             ? new InspectionSummary(inspection, scene.Sheet.Title, Tally.Of(scene))
-            : new InspectionSummary(inspection, inspection.How.Sheet, "its sheet is not known to this version");
+            : new InspectionSummary(inspection, inspection.How.Sheet, "its check sheet is missing; open it to see what to do");
 }

@@ -2,9 +2,9 @@ using InspectLog.App.Forms;
 using InspectLog.App.Trends;
 using InspectLog.App.Wear;
 using InspectLog.Checks;
+using InspectLog.Inspecting.Standing;
 using InspectLog.Journal;
 using InspectLog.Journal.State;
-using InspectLog.Measuring;
 
 namespace InspectLog.App.Vehicles;
 
@@ -14,7 +14,7 @@ namespace InspectLog.App.Vehicles;
 /// <param name="WearParts">Parts that wear, due ones first.</param>
 /// <param name="Trends">How its readings went over the inspections.</param>
 /// <param name="Inspections">Its inspections, newest first.</param>
-/// <param name="Sheets">Sheets an inspection can be started on.</param>
+/// <param name="Start">What an inspection can be started with.</param>
 /// <param name="Technician">The name proposed for who inspects.</param>
 /// <param name="Form">The start form when it was refused; null otherwise.</param>
 /// <param name="Problems">Trouble with the garage.</param>
@@ -24,10 +24,14 @@ public sealed record VehicleView(
     IReadOnlyList<WearLine> WearParts,
     TrendsView Trends,
     IReadOnlyList<InspectionSummary> Inspections,
-    IReadOnlyList<CheckSheet> Sheets,
+    StartOffer Start,
     string Technician,
     RefusedForm? Form,
-    IReadOnlyList<GarageProblem> Problems);
+    IReadOnlyList<GarageProblem> Problems)
+{
+    /// <summary>Why nothing can be added to this vehicle's journal; null where it can.</summary>
+    public GarageProblem? Closed => Problems.FirstOrDefault(problem => problem.ReadOnly && problem.VehicleId == Vehicle.Id);
+}
 
 /// <summary>An inspection in a list.</summary>
 /// <param name="Inspection">The inspection.</param>
@@ -44,10 +48,11 @@ public sealed record VehicleFormView(
 
 /// <summary>The form for this vehicle's own limits of one check.</summary>
 /// <param name="Vehicle">The vehicle.</param>
+/// <param name="Sheet">Its sheet.</param>
 /// <param name="Check">The check; it is a measured one.</param>
 /// <param name="Measurand">What it measures.</param>
 /// <param name="Form">The form as typed when it was refused; null otherwise.</param>
 /// <param name="Problems">Trouble with the garage.</param>
 public sealed record LimitsFormView(
-    VehicleState Vehicle, Check Check, Measurand Measurand, RefusedForm? Form, IReadOnlyList<GarageProblem> Problems);
+    VehicleState Vehicle, CheckSheet Sheet, Check Check, Measurand Measurand, RefusedForm? Form, IReadOnlyList<GarageProblem> Problems);
 

@@ -1,5 +1,8 @@
+using InspectLog.App.Bench;
 using InspectLog.App.Ui;
 using InspectLog.Checks;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.Standing;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 
@@ -13,22 +16,22 @@ namespace InspectLog.App.Wear;
 /// <param name="OdometerUnit">km or mi; null when not noted.</param>
 public sealed record Replacement(long Entry, DateOnly On, double? Odometer, string? OdometerUnit)
 {
-    /// <summary>The last whole replacement after the part was fitted; null when there is none. Of a check done per
-    /// cylinder every cylinder counts: one new lead is no new set.</summary>
-    public static Replacement? Of(VehicleState vehicle, WearPart part)
+    /// <summary>The last whole replacement after the part was fitted; null when there is none. Of a check with
+    /// several places each of them counts: one new lead is no new set.</summary>
+    public static Replacement? Of(VehicleState vehicle, SheetLibrary sheets, WearPart part)
     {
         var since = part.Fitted.On;
         var settled = part.NotRenewed?.Body.UpTo ?? 0;
         var done =
             from inspection in vehicle.Inspections
-            let sheet = BuiltInSheets.Find(inspection.How.Sheet)
+            let sheet = sheets.Of(inspection)
             where sheet is not null
             from action in inspection.Actions
             where action.Body.Action == PartActions.Replaced && action.Sequence > settled && Times.DayOf(action.Time) > since
             let check = sheet.Find(action.Body.Check)
             where check is not null && IsNamed(part.Name, check)
-            select new Done(action, inspection, check, check.PerCylinder ? sheet.Cylinders : 1);
-        return done.GroupBy(one => one.Check.Id).Where(IsWhole).Select(Last).MaxBy(one => one.Entry);
+            select new Done(action, inspection, BuiltInSheets.FamilyOf(sheet.Id), check, Places.Of(sheet, check).Count());
+        return done.GroupBy(one => (one.Family, one.Check.Id)).Where(IsWhole).Select(Last).MaxBy(one => one.Entry);
     }
 
     private static bool IsWhole(IEnumerable<Done> done)
@@ -36,7 +39,7 @@ public sealed record Replacement(long Entry, DateOnly On, double? Odometer, stri
         var all = done.ToList();
         return !all[0].Check.PerCylinder
             || all.Exists(one => one.Action.Body.Cylinder is null)
-            || all.DistinctBy(one => one.Action.Body.Cylinder).Count() >= all[0].Places;
+            || all.DistinctBy(one => one.Action.Body.Cylinder).Count() >= all[^1].Places;
     }
 
     private static Replacement Last(IEnumerable<Done> done)
@@ -54,5 +57,5 @@ public sealed record Replacement(long Entry, DateOnly On, double? Odometer, stri
         .Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)
         .Select(word => word.ToLowerInvariant() is [.. var one, 's'] ? one : word.ToLowerInvariant()));
 
-    private sealed record Done(Recorded<ActionDone> Action, InspectionState Inspection, Check Check, int Places);
+    private sealed record Done(Recorded<ActionDone> Action, InspectionState Inspection, string Family, Check Check, int Places);
 }

@@ -1,10 +1,13 @@
-using System.Globalization;
+using InspectLog.App.Access;
+using InspectLog.App.Bench;
 using InspectLog.App.Forms;
+using InspectLog.App.People;
 using InspectLog.App.Ui;
-using InspectLog.App.Vehicles;
-using InspectLog.Journal;
+using InspectLog.Inspecting;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
+using InspectLog.Journal;
+using System.Globalization;
 
 namespace InspectLog.App.Wear;
 
@@ -13,7 +16,7 @@ public static class WearEndpoints
 {
     public static void MapWearParts(this IEndpointRouteBuilder app)
     {
-        var parts = app.MapGroup("/vehicles/{vehicle}/parts");
+        var parts = app.MapGroup("/vehicles/{vehicle}/parts").WhoMay(Policies.Look, Policies.Keep);
         parts.MapGet("/new", NewForm).WithName("new-wear-part");
         parts.MapPost("/new", Add).WithName("add-wear-part");
         parts.MapGet("/{part:long}", Show).WithName("wear-part");
@@ -39,17 +42,17 @@ public static class WearEndpoints
             return NewPage(garage, time, state, form.Refused("part"));
         }
 
-        garage.Append(vehicle, Technician.Of(context), _ => [added]);
+        garage.Append(vehicle, PersonAtWork.Of(context), _ => [added]);
         return Results.Redirect(Links.WearParts(vehicle));
     }
 
-    private static IResult Show(Garage garage, TimeProvider time, string vehicle, long part) =>
-        Find(garage, time, vehicle, part) is { } found ? PartPage(garage, time, found) : Results.NotFound();
+    private static IResult Show(Garage garage, SheetLibrary sheets, TimeProvider time, string vehicle, long part) =>
+        Find(garage, sheets, time, vehicle, part) is { } found ? PartPage(garage, time, found) : Results.NotFound();
 
     private static async Task<IResult> Fitted(
-        HttpContext context, Garage garage, TimeProvider time, string vehicle, long part)
+        HttpContext context, Garage garage, SheetLibrary sheets, TimeProvider time, string vehicle, long part)
     {
-        if (Find(garage, time, vehicle, part) is not { } found)
+        if (Find(garage, sheets, time, vehicle, part) is not { } found)
         {
             return Results.NotFound();
         }
@@ -60,15 +63,15 @@ public static class WearEndpoints
             return PartPage(garage, time, found, form.Refused("fitting"));
         }
 
-        garage.Append(vehicle, Technician.Of(context), now => IsWatched(now, part) ? [new WearPartFitted(part, fitting)] : []);
+        garage.Append(vehicle, PersonAtWork.Of(context), now => IsWatched(now, part) ? [new WearPartFitted(part, fitting)] : []);
         return Results.Redirect(Links.WearParts(vehicle));
     }
 
     /// <summary>Says no to an offer. One that is no longer made, since something more was recorded, is left as it stands.</summary>
     private static async Task<IResult> NotRenewed(
-        HttpContext context, Garage garage, TimeProvider time, string vehicle, long part)
+        HttpContext context, Garage garage, SheetLibrary sheets, TimeProvider time, string vehicle, long part)
     {
-        if (Find(garage, time, vehicle, part) is not { } found)
+        if (Find(garage, sheets, time, vehicle, part) is not { } found)
         {
             return Results.NotFound();
         }
@@ -82,9 +85,9 @@ public static class WearEndpoints
 
         var upTo = form.Text("upTo");
 
-        garage.Append(vehicle, Technician.Of(context), now =>
+        garage.Append(vehicle, PersonAtWork.Of(context), now =>
             now.WearParts.Find(one => one.Number == part) is { } watched
-            && Replacement.Of(now, watched) is { } offer
+            && Replacement.Of(now, sheets, watched) is { } offer
             && offer.Entry.ToString(CultureInfo.InvariantCulture) == upTo
                 ? [new WearPartNotRenewed(part, offer.Entry, reason)]
                 : []);
@@ -92,9 +95,9 @@ public static class WearEndpoints
     }
 
     private static async Task<IResult> SetInterval(
-        HttpContext context, Garage garage, TimeProvider time, string vehicle, long part)
+        HttpContext context, Garage garage, SheetLibrary sheets, TimeProvider time, string vehicle, long part)
     {
-        if (Find(garage, time, vehicle, part) is not { } found)
+        if (Find(garage, sheets, time, vehicle, part) is not { } found)
         {
             return Results.NotFound();
         }
@@ -106,27 +109,28 @@ public static class WearEndpoints
             return PartPage(garage, time, found, form.Refused("interval"));
         }
 
-        garage.Append(vehicle, Technician.Of(context), now =>
+        garage.Append(vehicle, PersonAtWork.Of(context), now =>
             now.WearParts.Find(one => one.Number == part) is { } watched && watched.Interval != interval ? [new WearPartIntervalSet(part, interval)] : []);
         return Results.Redirect(Links.WearPart(vehicle, part));
     }
 
-    private static IResult Retire(HttpContext context, Garage garage, TimeProvider time, string vehicle, long part)
+    private static IResult Retire(HttpContext context, Garage garage, SheetLibrary sheets, TimeProvider time, string vehicle, long part)
     {
-        if (Find(garage, time, vehicle, part) is null)
+        if (Find(garage, sheets, time, vehicle, part) is null)
         {
             return Results.NotFound();
         }
 
-        garage.Append(vehicle, Technician.Of(context), now => IsWatched(now, part) ? [new WearPartRetired(part)] : []);
+        garage.Append(vehicle, PersonAtWork.Of(context), now => IsWatched(now, part) ? [new WearPartRetired(part)] : []);
         return Results.Redirect(Links.WearParts(vehicle));
     }
 
     private static bool IsWatched(VehicleState vehicle, long part) => vehicle.WearParts.Exists(one => one.Number == part);
 
-    private static (VehicleState Vehicle, WearLine Line)? Find(Garage garage, TimeProvider time, string vehicle, long part) =>
+    private static (VehicleState Vehicle, WearLine Line)? Find(
+        Garage garage, SheetLibrary sheets, TimeProvider time, string vehicle, long part) =>
         garage.FindVehicle(vehicle) is { } state
-        && WearLine.Of(state, Today(time)).FirstOrDefault(line => line.Part.Number == part) is { } line
+        && WearLine.Of(state, sheets, Today(time)).FirstOrDefault(line => line.Part.Number == part) is { } line
             ? (state, line)
             : null;
 

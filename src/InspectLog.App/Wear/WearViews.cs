@@ -1,4 +1,6 @@
+using InspectLog.App.Bench;
 using InspectLog.App.Forms;
+using InspectLog.Inspecting;
 using InspectLog.Journal;
 using InspectLog.Journal.State;
 
@@ -12,10 +14,10 @@ namespace InspectLog.App.Wear;
 public sealed record WearLine(WearPart Part, WearDue Due, Replacement? Replaced)
 {
     /// <summary>The watched parts of a vehicle, due ones first.</summary>
-    public static IReadOnlyList<WearLine> Of(VehicleState vehicle, DateOnly today)
+    public static IReadOnlyList<WearLine> Of(VehicleState vehicle, SheetLibrary sheets, DateOnly today)
     {
         var known = KnownOdometer.LastOf(vehicle);
-        return [.. vehicle.WearParts.Select(part => new WearLine(part, WearDue.Of(part, today, known), Replacement.Of(vehicle, part))).OrderBy(line => !line.Due.IsDue)];
+        return [.. vehicle.WearParts.Select(part => new WearLine(part, WearDue.Of(part, today, known), Replacement.Of(vehicle, sheets, part))).OrderBy(line => !line.Due.IsDue)];
     }
 }
 

@@ -1,5 +1,8 @@
+using InspectLog.App.Access;
 using InspectLog.App.Bench;
 using InspectLog.App.Ui;
+using InspectLog.Inspecting.Workings;
+using InspectLog.Inspecting;
 
 namespace InspectLog.App.Workings;
 
@@ -8,15 +11,16 @@ public static class WorkingEndpoints
 {
     public static void MapWorkings(this IEndpointRouteBuilder app)
     {
-        var workings = app.MapGroup(BenchEndpoints.Base + "/workings");
+        var workings = app.MapInspection(Policies.Look, change: null, "/workings");
         workings.MapGet("/", (HttpContext context, BenchDesk desk, string vehicle, long number) =>
-            Show(context, desk, vehicle, number, WorkingKinds.All[0].Id)).WithName("workings");
+            Show(context, desk, vehicle, number, WorkingKinds.On(desk.Scene.Sheet)[0].Id)).WithName("workings");
         workings.MapGet("/{kind}", Show).WithName("working");
     }
 
     private static IResult Show(HttpContext context, BenchDesk desk, string vehicle, long number, string kind)
     {
-        if (desk.Find(vehicle, number) is not { } scene || WorkingKinds.Find(kind) is not { } working)
+        var scene = desk.Scene;
+        if (WorkingKinds.Find(kind) is not { } working)
         {
             return Results.NotFound();
         }
@@ -29,7 +33,7 @@ public static class WorkingEndpoints
         var (parts, problem) = complete ? Work(working, fields, scene) : ([], null);
         var status = problem is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity;
         return Page.Of<WorkingPage, WorkingView>(
-            new WorkingView(scene, working, fields, parts, problem, WorkingKinds.All, desk.Garage.Problems), status);
+            new WorkingView(scene, working, fields, parts, problem, WorkingKinds.On(scene.Sheet), desk.Garage.Problems), status);
     }
 
     private static (IReadOnlyList<WorkedPart> Parts, string? Problem) Work(
@@ -37,7 +41,7 @@ public static class WorkingEndpoints
     {
         try
         {
-            return (working.Work(new WorkingInputs(fields), scene), null);
+            return (WorkedUncertainty.Work(working, fields, scene), null);
         }
         catch (ArgumentException problem)
         {

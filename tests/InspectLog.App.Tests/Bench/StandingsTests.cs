@@ -1,4 +1,6 @@
 using InspectLog.App.Bench;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.Standing;
 using InspectLog.Journal.Entries;
 using static InspectLog.App.Tests.Bench.Written;
 

@@ -1,5 +1,7 @@
 using InspectLog.App.Bench;
 using InspectLog.Checks;
+using InspectLog.Inspecting;
+using InspectLog.Inspecting.Recording;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
 using InspectLog.Journal.State;
@@ -22,11 +24,33 @@ internal static class Written
         EntryBody[] bodies =
         [
             new VehicleAdded("Marigold", "1974 saloon", null),
-            new InspectionStarted(BuiltInSheets.IgnitionBreakerless6, 1, "", "Tess Okafor", null, null),
+            Started(),
             .. further,
         ];
         var vehicle = bodies.Select(Entry).Aggregate(VehicleState.Before("marigold"), (state, entry) => state.Apply(entry));
-        return BenchScene.Of(vehicle, Inspection)!;
+        return BenchScene.Of(vehicle, SheetLibrary.BuiltIn, Inspection)!;
+    }
+
+    /// <summary>A vehicle with an inspection of an engine with so many cylinders.</summary>
+    public static BenchScene Scene(int cylinders)
+    {
+        EntryBody[] bodies = [new VehicleAdded("Marigold", "1974 saloon", null), Started() with { Cylinders = cylinders }];
+        var vehicle = bodies.Select(Entry).Aggregate(VehicleState.Before("marigold"), (state, entry) => state.Apply(entry));
+        return BenchScene.Of(vehicle, SheetLibrary.BuiltIn, Inspection)!;
+    }
+
+    /// <summary>The scene after some more entries.</summary>
+    public static BenchScene After(BenchScene scene, params EntryBody[] further)
+    {
+        var vehicle = further.Aggregate(scene.Vehicle, (now, body) => now.Apply(Entry(body, (int)now.NextSequence - 1)));
+        return BenchScene.Of(vehicle, SheetLibrary.BuiltIn, Inspection)!;
+    }
+
+    /// <summary>An inspection's first entry, with the built-in sheet.</summary>
+    public static InspectionStarted Started(double? odometer = null, string? unit = null)
+    {
+        var sheet = BuiltInSheets.All[0];
+        return new(sheet.Id, sheet.Version, sheet.Sha256, "Tess Okafor", odometer, unit) { Cylinders = sheet.Cylinders };
     }
 
     /// <summary>A reading in the base unit of its check, decided against the sheet's limits.</summary>

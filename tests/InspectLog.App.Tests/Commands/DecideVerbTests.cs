@@ -5,39 +5,45 @@ namespace InspectLog.App.Tests.Commands;
 public sealed class DecideVerbTests
 {
     private static readonly string[] Reading =
-        ["--unit", "Ω", "--value", "1.95", "--accuracy", "0.8%+3", "--resolution", "0.1"];
+        ["--unit", "Ω", "--value", "0.7", "--accuracy", "0.8%+3", "--resolution", "0.1"];
 
-    /// <summary>The figures are worked out here from the model of the README: half-width 0.8 % of 1.95 plus 3 counts
+    /// <summary>The figures are worked out here from the model of the README: half-width 0.8 % of 0.7 plus 3 counts
     /// of 0.1; rectangular, so divided by the root of 3; the display's step of 0.1 likewise.</summary>
     [Fact]
     public async Task Json_gives_the_model_s_figures_under_the_documented_names()
     {
         var run = await CommandRun.OfAsync(["decide", "--lower", "0.6", "--upper", "2.0", .. Reading, "--json"]);
 
-        var uncertainty = Math.Sqrt((Math.Pow((0.008 * 1.95) + 0.3, 2) + Math.Pow(0.05, 2)) / 3);
+        var uncertainty = Math.Sqrt((Math.Pow((0.008 * 0.7) + 0.3, 2) + Math.Pow(0.05, 2)) / 3);
         var json = JsonDocument.Parse(Assert.Single(run.Lines)).RootElement;
         Assert.Equal(
             [
                 "value", "standardUncertainty", "expandedUncertainty", "coverageFactor", "probabilityOfConformity", "decision",
-                "degreesOfFreedom", "consumersRisk", "producersRisk", "rule", "acceptanceZone", "capabilityIndex",
+                "degreesOfFreedom", "consumersRisk", "producersRisk", "rule", "acceptanceZone", "capabilityIndex", "evaluation", "coverage",
+                "scatterUnknown",
             ],
             json.EnumerateObject().Select(property => property.Name));
-        Assert.Equal(1.95, json.GetProperty("value").GetDouble(), 12);
+        Assert.Equal(0.7, json.GetProperty("value").GetDouble(), 12);
         Assert.Equal(uncertainty, json.GetProperty("standardUncertainty").GetDouble(), 12);
-        Assert.Equal(2 * uncertainty, json.GetProperty("expandedUncertainty").GetDouble(), 12);
-        Assert.Equal(2, json.GetProperty("coverageFactor").GetDouble(), 12);
 
-        // (2.0 − 1.95) / u = 0.27103; the standard normal distribution there is 0.60682 by printed tables.
-        Assert.Equal(0.6068, json.GetProperty("probabilityOfConformity").GetDouble(), 4);
+        // The two rectangles add up to a trapezoid from 0.3556 with a top of 0.2556 to either side; its middle 95.45 %
+        // ends on the slope (EA-4/02 S10, from memory), and 0.1 of it is 0.1/0.6112 on the top.
+        var expanded = 0.3556 - Math.Sqrt(0.0455002639 * 0.6112 * 0.1);
+        Assert.Equal(expanded, json.GetProperty("expandedUncertainty").GetDouble(), 9);
+        Assert.Equal(expanded / uncertainty, json.GetProperty("coverageFactor").GetDouble(), 8);
+        Assert.Equal(0.5 + (0.1 / 0.6112), json.GetProperty("probabilityOfConformity").GetDouble(), 9);
+        Assert.Equal("distribution", json.GetProperty("evaluation").GetString());
+        Assert.Equal(0.9545, json.GetProperty("coverage").GetDouble(), 4);
+        Assert.True(json.GetProperty("scatterUnknown").GetBoolean());
         Assert.Equal("conditional pass", json.GetProperty("decision").GetString());
         Assert.Equal((0, ""), (run.ExitCode, run.Error));
     }
 
     [Theory]
     [InlineData("1.0", "pass")]
-    [InlineData("1.9", "conditional pass")]
-    [InlineData("2.1", "conditional fail")]
-    [InlineData("2.9", "fail")]
+    [InlineData("0.7", "conditional pass")]
+    [InlineData("0.5", "conditional fail")]
+    [InlineData("0.2", "fail")]
     public async Task Decision_is_one_of_the_four_words(string value, string decision)
     {
         var run = await CommandRun.OfAsync(
@@ -62,9 +68,9 @@ public sealed class DecideVerbTests
     [Fact]
     public async Task Repeats_are_averaged()
     {
-        var run = await CommandRun.OfAsync(["decide", "--upper", "2", .. Reading, "--value", "1.85", "--json"]);
+        var run = await CommandRun.OfAsync(["decide", "--lower", "0.6", .. Reading, "--value", "0.8", "--json"]);
 
-        Assert.Equal(1.9, JsonDocument.Parse(run.Out).RootElement.GetProperty("value").GetDouble(), 12);
+        Assert.Equal(0.75, JsonDocument.Parse(run.Out).RootElement.GetProperty("value").GetDouble(), 12);
     }
 
     [Fact]
@@ -85,7 +91,7 @@ public sealed class DecideVerbTests
         var run = await CommandRun.OfAsync(["decide", "--lower", "0.6", "--upper", "2", .. Reading]);
 
         Assert.StartsWith(
-            "1.95\u00a0Ω ± 0.37\u00a0Ω: conditional pass. 61 in 100 that it is within 0.6 to 2.0\u00a0Ω.", run.Out, StringComparison.Ordinal);
+            "0.70\u00a0Ω ± 0.30\u00a0Ω: conditional pass. 66 in 100 that it is within 0.6 to 2.0\u00a0Ω.", run.Out, StringComparison.Ordinal);
     }
 
     [Theory]

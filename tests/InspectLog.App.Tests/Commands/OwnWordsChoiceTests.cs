@@ -7,7 +7,7 @@ namespace InspectLog.App.Tests.Commands;
 /// <summary>The workshop's own words at the verbs that read findings.</summary>
 public sealed class OwnWordsChoiceTests : IDisposable
 {
-    private const string Sheet = "ignition-breakerless-6";
+    private const string Sheet = "ignition-breakerless";
 
     /// <summary>How a finding ends that nothing is wrong with: without the word, plugs are a guess at best.</summary>
     private const string NoDoubt = "\"doubt\":null}]";

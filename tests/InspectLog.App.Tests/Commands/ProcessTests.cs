@@ -11,7 +11,7 @@ public sealed class ProcessTests : IDisposable
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("inspectlog-");
 
     private static readonly string[] Decide =
-        ["decide", "--lower", "0.6", "--upper", "2", "--unit", "Ω", "--value", "1.95", "--accuracy", "0.8%+3", "--resolution", "0.1"];
+        ["decide", "--lower", "0.6", "--upper", "2", "--unit", "Ω", "--value", "0.7", "--accuracy", "0.8%+3", "--resolution", "0.1"];
 
     public void Dispose() => _folder.Delete(recursive: true);
 
@@ -23,7 +23,7 @@ public sealed class ProcessTests : IDisposable
         var (exitCode, output) = await RunAsync(language, Decide);
 
         Assert.Equal(0, exitCode);
-        Assert.StartsWith("1.95\u00a0Ω ± 0.37\u00a0Ω", Encoding.UTF8.GetString(output), StringComparison.Ordinal);
+        Assert.StartsWith("0.70\u00a0Ω ± 0.30\u00a0Ω", Encoding.UTF8.GetString(output), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -62,8 +62,9 @@ public sealed class ProcessTests : IDisposable
     {
         var (exitCode, told) = await StopOnceOpenAsync("TERM", "demo", "--port", "0");
 
-        Assert.Equal((0, "Making the invented garage, which takes a few seconds.\n"), (exitCode, told));
-
+        // On a slow machine more follows: how far it is.
+        Assert.Equal(0, exitCode);
+        Assert.StartsWith("Making the invented garage, which takes a few seconds.\n", told, StringComparison.Ordinal);
         Assert.Empty(_folder.EnumerateFileSystemInfos("inspectlog-*"));
     }
 

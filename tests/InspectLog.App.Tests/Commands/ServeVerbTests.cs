@@ -23,7 +23,7 @@ public sealed partial class ServeVerbTests : IDisposable
         var surroundings = new Surroundings(TextReader.Null, output, error, TimeProvider.System, _ => speech, _ => speech);
 
         var serving = CommandLine.RunAsync(["serve", "--data", _folder.FullName, "--port", "0"], surroundings, stop.Token);
-        var line = await output.FirstLine.WaitAsync(TimeSpan.FromMinutes(1), TestContext.Current.CancellationToken);
+        var line = await output.FirstLine.WaitAsync(Eventually.Patience, TestContext.Current.CancellationToken);
         using var client = new HttpClient();
         var answer = await client.GetAsync(Address().Match(line).Value, TestContext.Current.CancellationToken);
         await stop.CancelAsync();
@@ -31,6 +31,31 @@ public sealed partial class ServeVerbTests : IDisposable
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Equal("The speech model is missing.", error.ToString().Trim());
         Assert.Equal(0, await serving);
+    }
+
+    [Theory]
+    [InlineData(true, "")]
+    [InlineData(false, "No browser was found to show it. Open the address above by hand.")]
+    public async Task Pages_are_shown_in_the_browser_where_that_is_asked_for(bool hasBrowser, string told)
+    {
+        using var stop = new CancellationTokenSource();
+        using var error = new StringWriter();
+        var speech = new ScriptedSpeech();
+        var shown = new TaskCompletionSource<Uri>();
+        var surroundings = new Surroundings(TextReader.Null, TextWriter.Null, error, TimeProvider.System, _ => speech, _ => speech)
+        {
+            Browse = address => shown.TrySetResult(address) && hasBrowser,
+        };
+
+        var serving = CommandLine.RunAsync(["serve", "--data", _folder.FullName, "--port", "0", "--open"], surroundings, stop.Token);
+        using var client = new HttpClient();
+        var answer = await client.GetAsync(
+            await shown.Task.WaitAsync(Eventually.Patience, TestContext.Current.CancellationToken), TestContext.Current.CancellationToken);
+        await stop.CancelAsync();
+
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Equal(0, await serving);
+        Assert.Equal(told, error.ToString().Trim());
     }
 
     [Fact]

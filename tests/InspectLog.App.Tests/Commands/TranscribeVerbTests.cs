@@ -77,7 +77,16 @@ public sealed class TranscribeVerbTests : IDisposable
         var run = await CommandRun.OfAsync("transcribe", Recording("a.wav"), "--sheet", "brakes");
 
         Assert.Equal((2, ""), (run.ExitCode, run.Out));
-        Assert.Contains("ignition-breakerless-6", run.Error, StringComparison.Ordinal);
+        Assert.Contains("ignition-breakerless", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Cylinders_without_a_sheet_are_refused()
+    {
+        var run = await CommandRun.OfAsync("transcribe", Recording("a.wav"), "--cylinders", "4");
+
+        Assert.Equal((2, ""), (run.ExitCode, run.Out));
+        Assert.Contains("Name one with --sheet ID or --sheet FILE.", run.Error, StringComparison.Ordinal);
     }
 
     private string Recording(string name)

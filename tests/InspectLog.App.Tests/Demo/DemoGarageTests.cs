@@ -1,5 +1,7 @@
 using InspectLog.App.Demo;
 using InspectLog.App.Wear;
+using InspectLog.Checks;
+using InspectLog.Inspecting;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
@@ -43,9 +45,9 @@ public sealed class DemoGarageTests : IDisposable
     {
         var marigold = Vehicle("Marigold");
 
-        Assert.Equal(["Marigold", "Otter"], _garage.Vehicles().Select(vehicle => vehicle.Name));
+        Assert.Equal(["Marigold", "Teasel"], _garage.Vehicles().Select(vehicle => vehicle.Name));
         Assert.Equal([true, true, true, true, true, false], marigold.Inspections.Select(inspection => inspection.IsClosed));
-        Assert.Equal([true, true], Vehicle("Otter").Inspections.Select(inspection => inspection.IsClosed));
+        Assert.Equal([true, true, true], Vehicle("Teasel").Inspections.Select(inspection => inspection.IsClosed));
         Assert.NotEmpty(marigold.OpenInspection!.OpenLooseEnds);
         Assert.Contains(
             marigold.OpenInspection.VoiceNotes.SelectMany(note => note.Proposals!), one => one.State == ProposalState.Open);
@@ -73,10 +75,25 @@ public sealed class DemoGarageTests : IDisposable
                 .OfType<string>();
             var played = Played(vehicle, inspection).Readings
                 .Where(reading => reading.Body.From.Count == 0)
-                .Select(reading => reading.Body.Conformity!.Decision.Words());
+                .Select(reading => reading.Body.Conformity?.Decision.Words() ?? "recorded");
 
             Assert.Equal(expected, played);
         }
+    }
+
+    [Fact]
+    public void Search_in_depth_was_decided_by_battery_and_lengths()
+    {
+        var inspection = Vehicle("Teasel").Inspections[1];
+
+        Assert.Equal(BuiltInSheets.IgnitionInDepth, inspection.How.Sheet);
+        Assert.Equal(
+            [("supply-voltage", "fail"), ("supply-voltage", "pass"), .. Enumerable.Repeat(("lead-resistance", "pass"), 5), ("lead-resistance", "fail")],
+            inspection.Readings.Where(reading => reading.Body.With is not null)
+                .Select(reading => (reading.Body.Check, reading.Body.Conformity!.Decision.Words())));
+        Assert.All(
+            inspection.Readings.Where(reading => reading.Body.Check == "supply-voltage"),
+            reading => Assert.True(reading.Body.With!.SameInstrument));
     }
 
     [Fact]
@@ -99,7 +116,7 @@ public sealed class DemoGarageTests : IDisposable
     public void One_part_is_offered_as_renewed()
     {
         var offers = _garage.Vehicles().Select(vehicle => _garage.FindVehicle(vehicle.Id)!)
-            .SelectMany(vehicle => WearLine.Of(vehicle, DateOnly.FromDateTime(Now.Date)))
+            .SelectMany(vehicle => WearLine.Of(vehicle, new SheetLibrary(_garage.Sheets), DateOnly.FromDateTime(Now.Date)))
             .Where(line => line.Replaced is not null);
 
         var offer = Assert.Single(offers);

@@ -6,6 +6,7 @@ namespace InspectLog.App.Tests.Demo;
 
 /// <summary>The transcripts that come with the demo are what the speech model that comes with the program hears.
 /// </summary>
+[Trait("Takes", "long")]
 public sealed class DemoTranscriptTests
 {
     /// <summary>Findings are compared, not letters: another processor may round otherwise and write "6" for "six".

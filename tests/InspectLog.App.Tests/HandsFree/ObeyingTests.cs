@@ -1,5 +1,6 @@
-using InspectLog.App.HandsFree;
 using InspectLog.App.Tests.Bench;
+using InspectLog.Doubts;
+using InspectLog.Inspecting.ByVoice;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 
@@ -7,7 +8,7 @@ namespace InspectLog.App.Tests.HandsFree;
 
 /// <summary>What a spoken command is about and what it leads to, from entries alone. The finding is always said first:
 /// the order of the entries is the order of speaking and reading.</summary>
-public sealed class ObeyingTests
+public sealed partial class ObeyingTests
 {
     private const string Coil = "coil-secondary-resistance";
 
@@ -42,11 +43,11 @@ public sealed class ObeyingTests
     public void Doubtful_finding_stays_open_and_is_read_back_with_its_reason()
     {
         var talk = new Talk();
-        talk.Say(Reading(9400), Seen("plug-condition", "wet", 2, "two readings are possible"));
+        talk.Say(Reading(9400), Seen("plug-condition", "wet", 2, new EitherCondition("wet", "sooty"), new Hedged()));
 
         var done = talk.Command(SpokenCommand.Confirm);
 
-        Assert.Contains("Left open: Plug condition, plug 2: wet. Doubtful: two readings are possible.", Plain(done.Answer), StringComparison.Ordinal);
+        Assert.Contains("Left open: Plug condition, plug 2: wet. Doubtful: this may mean wet or sooty; said with a doubt.", Plain(done.Answer), StringComparison.Ordinal);
         Assert.Single(talk.Inspection.Readings);
         Assert.Empty(talk.Inspection.Observations);
     }
@@ -55,7 +56,7 @@ public sealed class ObeyingTests
     public void Doubtful_finding_by_itself_is_never_confirmed_by_voice()
     {
         var talk = new Talk();
-        talk.Say(Seen("plug-condition", "wet", 2, "two readings are possible"));
+        talk.Say(Seen("plug-condition", "wet", 2, new EitherCondition("wet", "sooty"), new Hedged()));
 
         Assert.Equal(CommandOutcome.Nothing, talk.Command(SpokenCommand.Confirm).Outcome);
         Assert.Equal(CommandOutcome.Nothing, talk.Command(SpokenCommand.Confirm).Outcome);
@@ -162,187 +163,21 @@ public sealed class ObeyingTests
     {
         var talk = new Talk();
         talk.Say(Reading(9400));
-        talk.Speak(SpokenCommand.Confirm, doubt: "It was heard faintly.");
+        talk.Speak(SpokenCommand.Confirm, doubt: new CommandFaint());
 
         Assert.Null(CommandOrder.Next(talk.Inspection));
         var turn = HandsFreeTurn.Of(talk.Inspection.VoiceNotes.Last(), []);
         Assert.Equal("Did you mean \u201Cconfirm that\u201D? It was heard faintly. Say it again.", turn.Answer);
     }
 
-    [Fact]
-    public void Drop_drops_all_that_is_open_doubtful_or_not()
-    {
-        var talk = new Talk();
-        var note = talk.Say(Reading(9400), Seen("plug-condition", "wet", 2, "two readings are possible"));
-
-        var done = talk.Command(SpokenCommand.Drop);
-
-        Assert.Equal(CommandOutcome.Dropped, done.Outcome);
-        Assert.All(talk.Inspection.FindVoiceNote(note)!.Proposals!, one => Assert.Equal(ProposalState.Dropped, one.State));
-        Assert.StartsWith("Dropped: Coil secondary: 9.4 kΩ.", Plain(done.Answer), StringComparison.Ordinal);
-    }
-
-    [Theory]
-    [InlineData(SpokenCommand.Drop)]
-    [InlineData(SpokenCommand.TakeBack)]
-    public void Confirmation_just_spoken_is_withdrawn_and_stays_in_the_journal(SpokenCommand undo)
-    {
-        var talk = new Talk();
-        talk.Say(Reading(9400));
-        talk.Command(SpokenCommand.Confirm);
-
-        var done = talk.Command(undo);
-
-        Assert.Equal((CommandOutcome.TakenBack, "Taken back: Coil secondary: 9.40 kΩ."), (done.Outcome, Plain(done.Answer)));
-        Assert.Empty(talk.Inspection.Readings);
-        Assert.Single(talk.Entries.OfType<ReadingDecided>());
-        Assert.Contains("voice", Assert.Single(talk.Entries.OfType<EntryWithdrawn>()).Reason, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Drop_said_once_too_often_takes_no_older_confirmation_along()
-    {
-        var talk = new Talk();
-        talk.Say(Reading(9400));
-        talk.Command(SpokenCommand.Confirm);
-        talk.Say(Seen("plug-condition", "wet", 2));
-        talk.Command(SpokenCommand.Drop);
-
-        Assert.Equal("There is nothing to drop.", talk.Command(SpokenCommand.Drop).Answer);
-        Assert.Equal(CommandOutcome.Nothing, talk.Command(SpokenCommand.TakeBack).Outcome);
-        Assert.Single(talk.Inspection.Readings);
-    }
-
-    [Fact]
-    public void Take_back_leaves_what_was_understood_since_then_open()
-    {
-        var talk = new Talk();
-        talk.Say(Reading(9400));
-        talk.Command(SpokenCommand.Confirm);
-        var since = talk.Say(Seen("plug-condition", "wet", 2));
-
-        Assert.Equal(CommandOutcome.TakenBack, talk.Command(SpokenCommand.TakeBack).Outcome);
-
-        Assert.Empty(talk.Inspection.Readings);
-        Assert.Equal(ProposalState.Open, talk.Inspection.FindVoiceNote(since)!.Proposals![0].State);
-        Assert.Equal(CommandOutcome.Nothing, talk.Command(SpokenCommand.TakeBack).Outcome);
-    }
-
-    [Fact]
-    public void Confirmation_withdrawn_on_the_screen_is_not_withdrawn_twice()
-    {
-        var talk = new Talk();
-        talk.Say(Reading(9400));
-        talk.Command(SpokenCommand.Confirm);
-        talk.Add(new EntryWithdrawn(talk.Inspection.Readings[0].Sequence, "wrong lead"));
-
-        Assert.Equal("That was withdrawn on the screen already.", talk.Command(SpokenCommand.TakeBack).Answer);
-    }
-
-    [Fact]
-    public void Next_check_opens_the_next_that_is_to_do_after_the_one_that_was_open()
-    {
-        var talk = new Talk();
-        var sheet = talk.Scene.Sheet.Checks;
-
-        var done = talk.Command(SpokenCommand.NextCheck, openCheck: sheet[0].Id);
-
-        Assert.Equal((CommandOutcome.Moved, sheet[1].Id), (done.Outcome, done.Check));
-        Assert.StartsWith($"Next: {sheet[1].Title}.", done.Answer, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Next_check_says_so_when_all_is_done()
-    {
-        var talk = new Talk();
-        talk.Add([.. talk.Scene.Sheet.Checks.Select(check => new CheckLeftOut(Written.Inspection, check.Id, "not today"))]);
-
-        Assert.Equal("Every check is done or left out.", talk.Command(SpokenCommand.NextCheck).Answer);
-    }
-
-    [Fact]
-    public void Repeat_gives_the_last_answer_again()
-    {
-        var talk = new Talk();
-        Assert.Equal("There is nothing to repeat yet.", talk.Command(SpokenCommand.Repeat).Answer);
-        talk.Say(Reading(9400));
-
-        var done = talk.Command(SpokenCommand.Repeat);
-
-        Assert.Equal((CommandOutcome.Repeated, "Coil secondary: 9.4 kΩ, would be a pass."), (done.Outcome, Plain(done.Answer)));
-        Assert.Equal(done.Answer, talk.Command(SpokenCommand.Repeat).Answer);
-    }
-
-    [Fact]
-    public void Stop_ends_the_turn_with_it()
-    {
-        var talk = new Talk();
-
-        talk.Command(SpokenCommand.Stop);
-
-        Assert.True(HandsFreeTurn.Of(talk.Inspection.VoiceNotes.Last(), []).Stops);
-    }
-
     private static ProposedFinding Reading(double value) =>
-        new("reading", Coil, null, value, null, null, null, false, null, "as said", 0, 7, null);
+        new("reading", Coil, null, value, null, null, null, false, null, "as said", 0, 7, []);
 
-    private static ProposedFinding Seen(string check, string condition, int cylinder, string? doubt = null) =>
-        new("observation", check, cylinder, null, null, null, condition, false, null, "as said", 0, 7, doubt);
+    private static ProposedFinding Seen(string check, string condition, int cylinder, params Doubt[] doubts) =>
+        new("observation", check, cylinder, null, null, null, condition, false, null, "as said", 0, 7, doubts);
 
     private static string FirstSentences(CommandDone done, int count) =>
         string.Join(". ", done.Answer.Split(". ").Take(count)).TrimEnd('.') + ".";
 
     private static string Plain(string text) => text.Replace('\u00a0', ' ');
-
-    /// <summary>An inspection in which somebody speaks.</summary>
-    private sealed class Talk
-    {
-        private static readonly MediaFile Sound = new(new string('a', 64), 32044, "audio/wav");
-
-        private readonly List<EntryBody> _entries = [];
-
-        public IReadOnlyList<EntryBody> Entries => _entries;
-
-        public App.Bench.BenchScene Scene => Written.Scene([.. _entries]);
-
-        public InspectionState Inspection => Scene.Inspection;
-
-        public void Add(params EntryBody[] entries) => _entries.AddRange(entries);
-
-        /// <summary>Keeps an utterance that is not read yet; gives its sequence.</summary>
-        public long Keep(string? openCheck = null)
-        {
-            var sequence = Scene.Vehicle.NextSequence;
-            Add(new UtteranceKept(Written.Inspection, Sound, 1, openCheck));
-            return sequence;
-        }
-
-        public void Read(long recording, params ProposedFinding[] findings) =>
-            Add(new TranscriptMade(recording, "as said", [], true, "", ""), new FindingsProposed(recording, findings));
-
-        public long Say(params ProposedFinding[] findings)
-        {
-            var recording = Keep();
-            Read(recording, findings);
-            return recording;
-        }
-
-        public long Speak(SpokenCommand command, string? doubt = null, string? openCheck = null)
-        {
-            var recording = Keep(openCheck);
-            Read(recording);
-            Add(new CommandHeard(recording, command, doubt));
-            return recording;
-        }
-
-        public CommandDone Obey(long recording)
-        {
-            var now = Scene;
-            var made = Obeying.Bodies(now, WorkshopState.Empty, now.Inspection.FindVoiceNote(recording)!);
-            Add([.. made]);
-            return (CommandDone)made[^1];
-        }
-
-        public CommandDone Command(SpokenCommand command, string? openCheck = null) => Obey(Speak(command, null, openCheck));
-    }
 }

@@ -11,7 +11,7 @@ namespace InspectLog.App.Tests.Listening;
 /// <summary>The built program serving in a process of its own, with its real speech worker as a child.</summary>
 internal sealed partial class ServedProgram : IAsyncDisposable
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
+    private static readonly TimeSpan Patience = Eventually.Patience;
 
     private readonly Process _process;
 
@@ -30,9 +30,10 @@ internal sealed partial class ServedProgram : IAsyncDisposable
     /// <summary>Starts it.</summary>
     /// <param name="fileName">The executable: <c>dotnet</c> or the program's own.</param>
     /// <param name="arguments">What stands before the verb.</param>
-    public static async Task<ServedProgram> StartAsync(string dataFolder, string fileName, params string[] arguments)
+    /// <param name="options">What stands after it.</param>
+    public static async Task<ServedProgram> StartAsync(string dataFolder, string fileName, string[] arguments, params string[] options)
     {
-        var process = Process.Start(new ProcessStartInfo(fileName, [.. arguments, "serve", "--data", dataFolder, "--port", "0"])
+        var process = Process.Start(new ProcessStartInfo(fileName, [.. arguments, "serve", "--data", dataFolder, "--port", "0", .. options])
         {
             RedirectStandardOutput = true,
         })!;
@@ -79,7 +80,7 @@ internal sealed partial class ServedProgram : IAsyncDisposable
     /// <summary>Adds a vehicle and starts an inspection; returns the inspection's address.</summary>
     public async Task<string> StartInspectionAsync()
     {
-        var vehicle = await PostAsync("/vehicles/new", ("name", "Marigold"));
+        var vehicle = await PostAsync("/vehicles/new", ("name", "Marigold"), ("cylinders", "6"));
         return await PostAsync($"{vehicle}/inspections", ("technician", "Tess Okafor"));
     }
 

@@ -1,9 +1,11 @@
 using System.Diagnostics;
 using System.Globalization;
+using InspectLog.App.Tests.Web;
 
 namespace InspectLog.App.Tests.Listening;
 
 /// <summary>The program and its speech worker as real processes, with the real model.</summary>
+[Trait("Takes", "long")]
 public sealed class SpeechWorkerProcessTests(ITestOutputHelper output) : IDisposable
 {
     /// <summary>How often the worker is killed; more by hand: <c>INSPECTLOG_KILLS=50</c>.</summary>
@@ -39,9 +41,21 @@ public sealed class SpeechWorkerProcessTests(ITestOutputHelper output) : IDispos
     }
 
     [Fact]
+    public async Task Model_is_loaded_with_the_first_recording_where_that_is_asked_for()
+    {
+        await using var program = await ServedProgram.StartAsync(
+            _folder.FullName, "dotnet", [Beside("inspectlog.dll")], "--speech-when-needed");
+        var bench = await program.StartInspectionAsync();
+        Assert.Null(program.WorkerId());
+
+        Assert.NotEmpty(await program.HeardAsync(bench, await program.SayAsync(bench, Note)));
+        Assert.NotNull(program.WorkerId());
+    }
+
+    [Fact]
     public async Task Note_is_transcribed_and_the_server_stays_however_often_the_worker_is_killed()
     {
-        await using var program = await ServedProgram.StartAsync(_folder.FullName, "dotnet", Beside("inspectlog.dll"));
+        await using var program = await ServedProgram.StartAsync(_folder.FullName, "dotnet", [Beside("inspectlog.dll")]);
         var bench = await program.StartInspectionAsync();
         var undisturbed = await program.HeardAsync(bench, await program.SayAsync(bench, Note));
         using var events = await program.Client.GetStreamAsync($"{bench}/events", Stop);
@@ -88,7 +102,7 @@ public sealed class SpeechWorkerProcessTests(ITestOutputHelper output) : IDispos
     private static async Task WaitUntilGoneAsync(int worker)
     {
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(Stop);
-        patience.CancelAfter(TimeSpan.FromSeconds(30));
+        patience.CancelAfter(Eventually.Patience);
         while (ServedProgram.IsThere(worker))
         {
             await Task.Delay(50, patience.Token);

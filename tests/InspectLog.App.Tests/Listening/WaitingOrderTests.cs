@@ -7,7 +7,7 @@ public sealed class WaitingOrderTests
 {
     private static readonly WaitingRecording[] Waiting =
     [
-        Note("marigold", 5, inspection: 2), Note("otter", 6, inspection: 3), Note("marigold", 7, inspection: 2), Note("heron", 8, inspection: 4),
+        Note("marigold", 5, inspection: 2), Note("teasel", 6, inspection: 3), Note("marigold", 7, inspection: 2), Note("heron", 8, inspection: 4),
     ];
 
     [Fact]
@@ -20,7 +20,7 @@ public sealed class WaitingOrderTests
 
     [Fact]
     public void Same_number_on_another_vehicle_is_another_inspection() =>
-        Assert.Equal(8, WaitingOrder.Next(Waiting, (vehicle, inspection) => (vehicle, inspection) == ("otter", 2))!.Recording);
+        Assert.Equal(8, WaitingOrder.Next(Waiting, (vehicle, inspection) => (vehicle, inspection) == ("teasel", 2))!.Recording);
 
     [Fact]
     public void Nothing_comes_when_nothing_waits() => Assert.Null(WaitingOrder.Next([], (_, _) => true));

@@ -1,6 +1,8 @@
+using InspectLog.App.Bench;
 using InspectLog.App.Tests.Bench;
 using InspectLog.App.Trends;
 using InspectLog.Checks;
+using InspectLog.Inspecting;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 using InspectLog.Measuring;
@@ -16,14 +18,14 @@ public sealed class TrendFactsTests
 
     [Fact]
     public void Place_read_in_one_inspection_only_has_no_trend() =>
-        Assert.Empty(TrendSeries.Of(Read(Coil, [1.2])));
+        Assert.Empty(TrendSeries.Of(Read(Coil, [1.2]), SheetLibrary.BuiltIn));
 
     [Fact]
     public void Last_reading_of_each_inspection_counts()
     {
         var vehicle = new History().Inspect(0, read: [(Coil, null, 9.9), (Coil, null, 1.2)]).Inspect(1, read: [(Coil, null, 1.3)]).Vehicle;
 
-        Assert.Equal([1.2, 1.3], Assert.Single(TrendSeries.Of(vehicle)).Readings.Select(reading => reading.Value));
+        Assert.Equal([1.2, 1.3], Assert.Single(TrendSeries.Of(vehicle, SheetLibrary.BuiltIn)).Readings.Select(reading => reading.Value));
     }
 
     [Fact]
@@ -54,6 +56,20 @@ public sealed class TrendFactsTests
         Assert.Equal([true, true, true, false], Hollow(vehicle, "plug-gap", 1));
     }
 
+    [Theory]
+    [InlineData("plug-gap", "adjusted")]
+    [InlineData("plug-condition", "replaced")]
+    public void Reading_alone_since_the_part_became_another_says_what_was_done_to_it(string check, string action)
+    {
+        var vehicle = new History()
+            .Inspect(0, read: [("plug-gap", 3, 0.8)], act: [(check, 3, action)])
+            .Inspect(1, read: [("plug-gap", 3, 0.9)])
+            .Vehicle;
+        var facts = Of(vehicle, "plug-gap", 3);
+        Assert.EndsWith($" since it was {action}", TrendWords.Values(facts), StringComparison.Ordinal);
+        Assert.Contains($"It was {action} in between.", string.Join(' ', TrendWords.InFull(facts)), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Everything_replaced_and_not_read_since_has_no_trend()
     {
@@ -62,7 +78,7 @@ public sealed class TrendFactsTests
             .Inspect(1, read: [(Coil, null, 1.3)], act: [(Coil, null, "replaced")])
             .Vehicle;
 
-        Assert.Empty(TrendsView.Of(vehicle, null, Now).All);
+        Assert.Empty(TrendsView.Of(vehicle, SheetLibrary.BuiltIn, null, Now).All);
     }
 
     [Theory]
@@ -76,7 +92,7 @@ public sealed class TrendFactsTests
     [InlineData(new[] { 1.0001, 1.0029, 1.0061, 1.0089, 1.0121 }, nameof(Outlook.FarOff))]
     public void Outlook_is_said_as_carefully_as_the_readings_allow(double[] values, string outlook)
     {
-        var facts = TrendFacts.Of(TrendSeries.Of(Read(Coil, values))[0], TrendAxis.Date, First.AddYears(values.Length - 1).AddDays(1));
+        var facts = TrendFacts.Of(TrendSeries.Of(Read(Coil, values), SheetLibrary.BuiltIn)[0], TrendAxis.Date, First.AddYears(values.Length - 1).AddDays(1));
 
         Assert.Equal(outlook, facts.Outlook.ToString());
         Assert.NotEqual("", TrendWords.InBrief(facts));
@@ -95,7 +111,7 @@ public sealed class TrendFactsTests
             vehicle.InspectAt(First.AddDays(year * days), null, [(Coil, null, 1 + (0.1 * year))], []);
         }
 
-        var facts = TrendFacts.Of(TrendSeries.Of(vehicle.Vehicle)[0], TrendAxis.Date, First.AddDays(5 * days));
+        var facts = TrendFacts.Of(TrendSeries.Of(vehicle.Vehicle, SheetLibrary.BuiltIn)[0], TrendAxis.Date, First.AddDays(5 * days));
 
         Assert.Equal(TrendAxis.At(First.AddDays(10 * days)), facts.Trend.MeetsLimitAt!.Value, 0.01);
         Assert.Contains("in about December 2029", TrendWords.InFull(facts)[0], StringComparison.Ordinal);
@@ -106,10 +122,10 @@ public sealed class TrendFactsTests
     public void Odometer_is_offered_only_where_every_inspection_has_it()
     {
         var noted = new History().Inspect(0, 80_000, [(Coil, null, 1.2)]).Inspect(1, 90_000, [(Coil, null, 1.3)]);
-        Assert.True(TrendsView.Of(noted.Vehicle, "odometer", Now) is { CanGoByOdometer: true, Axis.Odometer: not null });
+        Assert.True(TrendsView.Of(noted.Vehicle, SheetLibrary.BuiltIn, "odometer", Now) is { CanGoByOdometer: true, Axis.Odometer: not null });
 
         var gap = noted.Inspect(2, null, [(Coil, null, 1.3)]);
-        Assert.True(TrendsView.Of(gap.Vehicle, "odometer", Now) is { CanGoByOdometer: false, Axis.Odometer: null });
+        Assert.True(TrendsView.Of(gap.Vehicle, SheetLibrary.BuiltIn, "odometer", Now) is { CanGoByOdometer: false, Axis.Odometer: null });
     }
 
     [Fact]
@@ -134,17 +150,17 @@ public sealed class TrendFactsTests
     }
 
     private static TrendFacts Of(VehicleState vehicle, string check, int? cylinder) =>
-        TrendFacts.Of(TrendSeries.Find(vehicle, check, cylinder)!, TrendAxis.Date, Now);
+        TrendFacts.Of(TrendSeries.Find(vehicle, SheetLibrary.BuiltIn, check, cylinder)!, TrendAxis.Date, Now);
 
     private static IEnumerable<bool> Hollow(VehicleState vehicle, string check, int? cylinder) =>
-        TrendSeries.Find(vehicle, check, cylinder)!.Readings.Select(reading => reading.IsOfAnEarlierPart);
+        TrendSeries.Find(vehicle, SheetLibrary.BuiltIn, check, cylinder)!.Readings.Select(reading => reading.IsOfAnEarlierPart);
 
     /// <summary>Writes a vehicle's journal, one inspection a year.</summary>
     private sealed class History
     {
         private static readonly CheckSheet Sheet = BuiltInSheets.All[0];
 
-        public VehicleState Vehicle { get; private set; } = VehicleState.Before("otter");
+        public VehicleState Vehicle { get; private set; } = VehicleState.Before("teasel");
 
         public History Inspect(
             int year,

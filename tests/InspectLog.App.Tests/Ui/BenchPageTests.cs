@@ -25,7 +25,7 @@ public sealed class BenchPageTests
 
     [Theory]
     [InlineData("present", "in order", "good")]
-    [InlineData("weak", "needs attention", "doubtful")]
+    [InlineData("weak", "needs a look", "doubtful")]
     public async Task Each_condition_says_what_it_means_where_it_is_chosen(string condition, string meaning, string style)
     {
         await using var app = await TestApp.StartAsync();
@@ -35,7 +35,7 @@ public sealed class BenchPageTests
 
         Assert.Equal(meaning, button.QuerySelector("small")!.TextContent);
         Assert.Contains($"is-{style}", button.ClassList);
-        Assert.Contains($"{condition} ({meaning})", (await app.PageAsync("/sheets/ignition-breakerless-6")).Body!.TextContent, StringComparison.Ordinal);
+        Assert.Contains($"{condition} ({meaning})", (await app.PageAsync("/sheets/ignition-breakerless")).Body!.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -88,7 +88,10 @@ public sealed class BenchPageTests
         Assert.True(tool.HasAttribute("open"));
         Assert.Equal("rather high", tool.QuerySelector("[name=value]")!.GetAttribute("value"));
         Assert.Equal("true", tool.QuerySelector("[name=value]")!.GetAttribute("aria-invalid"));
-        Assert.Contains("rather high", tool.QuerySelector(".problems")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("rather high", tool.QuerySelector("#measure-value-wrong")!.TextContent, StringComparison.Ordinal);
+        Assert.True(tool.QuerySelector("[name=value]")!.HasAttribute("autofocus"));
+        Assert.DoesNotContain("rather high", page.QuerySelector("#did")?.TextContent ?? "", StringComparison.Ordinal);
+        Assert.Null(tool.QuerySelector(".problems"));
     }
 
     [Fact]

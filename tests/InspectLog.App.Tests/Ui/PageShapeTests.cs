@@ -13,7 +13,7 @@ public sealed class PageShapeTests
     {
         await using var app = await TestApp.StartAsync();
 
-        foreach (var address in new[] { "/", "/vehicles/new", "/find", "/find?words=coil", "/instruments", "/sheets", "/sheets/ignition-breakerless-6", "/about" })
+        foreach (var address in new[] { "/", "/vehicles/new", "/find", "/find?words=coil", "/instruments", "/sheets", "/sheets/ignition-breakerless", "/about" })
         {
             Check(await app.PageAsync(address), address);
         }

@@ -1,6 +1,6 @@
-using InspectLog.App.Bench;
 using InspectLog.App.Reports;
 using InspectLog.Checks;
+using InspectLog.Inspecting.Standing;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 using static InspectLog.App.Tests.Bench.Written;

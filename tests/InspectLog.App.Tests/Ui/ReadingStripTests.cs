@@ -1,14 +1,18 @@
 using System.Globalization;
 using CsCheck;
 using InspectLog.App.Ui.Drawings;
+using InspectLog.Measuring;
 
 namespace InspectLog.App.Tests.Ui;
 
 /// <summary>Geometry of the reading strip.</summary>
-public sealed class ReadingStripTests
+public sealed partial class ReadingStripTests
 {
     private static readonly StripFacts CoilCircuit =
-        new(0.6, 2.0, null, new StripReading.Bell(1.95, 0.05), null, "Ω");
+        new(0.6, 2.0, null, Bell(0.65, 0.05), null, "Ω");
+
+    private static StripReading.Known Bell(double value, double u) =>
+        new(value, DensityCurve.Of(MeasurandDistribution.Student(u, double.PositiveInfinity)));
 
     private static StripDrawing Draw(StripFacts facts, double width = ReadingStrip.Wide) =>
         ReadingStrip.Draw(facts, width, value => $"{value.ToString("0.##", CultureInfo.InvariantCulture)} {facts.Unit}");
@@ -29,38 +33,39 @@ public sealed class ReadingStripTests
         var drawing = Draw(CoilCircuit);
 
         Assert.Equal(0, drawing.Drop!.Value.Beyond);
-        Assert.Equal(drawing.Axis.At(1.95), drawing.Drop.Value.At, 6);
+        Assert.Equal(drawing.Axis.At(0.65), drawing.Drop.Value.At, 6);
     }
 
     [Fact]
     public void Bell_is_cut_at_the_limit_and_its_outer_part_hatched()
     {
         var drawing = Draw(CoilCircuit);
-        var limit = drawing.Axis.At(2.0);
+        var limit = drawing.Axis.At(0.6);
 
-        Assert.Equal([false, true], drawing.Spread.Select(shape => shape.Outside));
+        Assert.Equal([true, false], drawing.Spread.Select(shape => shape.Outside));
         Assert.Equal(limit, drawing.Spread[0].Points[^1].X, 6);
         Assert.Equal(limit, drawing.Spread[1].Points[0].X, 6);
         Assert.NotEmpty(drawing.Hatch);
-        Assert.All(drawing.Hatch, line => Assert.True(line.From.X >= limit - 1e-9 && line.To.X >= limit - 1e-9));
+        Assert.All(drawing.Hatch, line => Assert.True(line.From.X <= limit + 1e-9 && line.To.X <= limit + 1e-9));
     }
 
     [Fact]
     public void Bell_is_highest_at_the_reading_and_falls_to_the_height_of_the_normal_curve()
     {
-        var bell = new StripReading.Bell(10, 2);
+        var bell = Bell(10, 2);
 
         Assert.Equal(1, bell.HeightAt(10), 9);
 
-        // Ratio of the normal density one standard deviation out to its peak: exp(-1/2), any table of the distribution.
-        Assert.Equal(0.60653, bell.HeightAt(12), 5);
-        Assert.Equal(0.60653, bell.HeightAt(8), 5);
+        // Ratio of the normal density one standard deviation out to its peak: exp(-1/2), any table of the distribution. Between
+        // its thirty places a side the drawing is straight.
+        Assert.Equal(0.60653, bell.HeightAt(12), 0.002);
+        Assert.Equal(0.60653, bell.HeightAt(8), 0.002);
     }
 
     [Fact]
     public void Reading_well_inside_has_nothing_hatched()
     {
-        var drawing = Draw(CoilCircuit with { Reading = new StripReading.Bell(1.2, 0.05) });
+        var drawing = Draw(CoilCircuit with { Reading = Bell(1.2, 0.05) });
 
         Assert.False(Assert.Single(drawing.Spread).Outside);
         Assert.Empty(drawing.Hatch);
@@ -80,7 +85,7 @@ public sealed class ReadingStripTests
     [Fact]
     public void Reading_without_uncertainty_is_a_line_alone()
     {
-        var drawing = Draw(CoilCircuit with { Reading = new StripReading.Bell(1.2, 0) });
+        var drawing = Draw(CoilCircuit with { Reading = Bell(1.2, 0) });
 
         Assert.Empty(drawing.Spread);
         Assert.NotNull(drawing.Drop);
@@ -99,7 +104,7 @@ public sealed class ReadingStripTests
     [Fact]
     public void Lone_upper_limit_leaves_the_span_open_to_the_left()
     {
-        var drawing = Draw(new(null, 22, null, new StripReading.Bell(9.4, 0.2), null, "kΩ"));
+        var drawing = Draw(new(null, 22, null, Bell(9.4, 0.2), null, "kΩ"));
 
         Assert.True(drawing.Span!.IsOpenToTheLeft);
         Assert.False(drawing.Span.IsOpenToTheRight);
@@ -111,7 +116,7 @@ public sealed class ReadingStripTests
     [Fact]
     public void Reading_far_beyond_the_limits_is_drawn_at_the_edge_with_its_side()
     {
-        var drawing = Draw(CoilCircuit with { Reading = new StripReading.Bell(900, 10) });
+        var drawing = Draw(CoilCircuit with { Reading = Bell(900, 10) });
 
         Assert.Equal(1, drawing.Drop!.Value.Beyond);
         Assert.Equal(drawing.Axis.Right, drawing.Drop.Value.At, 6);
@@ -131,7 +136,7 @@ public sealed class ReadingStripTests
     [Fact]
     public void Without_limits_the_reading_itself_is_labelled()
     {
-        var drawing = Draw(new(null, null, null, new StripReading.Bell(12, 1), null, "°"));
+        var drawing = Draw(new(null, null, null, Bell(12, 1), null, "°"));
 
         Assert.Equal("12 °", Assert.Single(drawing.Labels).Text);
     }
@@ -144,7 +149,7 @@ public sealed class ReadingStripTests
     {
         var limit = Gen.Double[0, 100].Nullable();
         var reading = Gen.OneOf(
-            Gen.Select(Gen.Double[-50, 300], Gen.Double[0, 40], (v, u) => (StripReading?)new StripReading.Bell(v, u)),
+            Gen.Select(Gen.Double[-50, 300], Gen.Double[0, 40], (v, u) => (StripReading?)Bell(v, u)),
             Gen.Select(Gen.Double[-50, 300], Gen.Double[0.01, 40], (v, w) => (StripReading?)new StripReading.Box(v, v + w)),
             Gen.Const((StripReading?)null));
         Gen.Select(limit, limit, Gen.Double[0, 100].Nullable(), reading, Gen.Double[0, 100].Nullable())

@@ -1,5 +1,7 @@
-using InspectLog.App.Bench;
 using InspectLog.Checks;
+using InspectLog.Inspecting.Recording;
+using InspectLog.Inspecting.Standing;
+using InspectLog.Inspecting.Words;
 using InspectLog.Journal.Entries;
 using InspectLog.Measuring;
 
@@ -36,7 +38,7 @@ public sealed class RecordWordsTests
     {
         var sentence = RecordWords.Sentence(Read("coil-circuit-resistance", 1.2), CheckOf("coil-circuit-resistance"));
 
-        Assert.StartsWith("1.200\u00a0Ω ± 0.046\u00a0Ω: pass.", sentence, StringComparison.Ordinal);
+        Assert.StartsWith("1.200\u00a0Ω ± 0.039\u00a0Ω: pass.", sentence, StringComparison.Ordinal);
         Assert.EndsWith("within 0.6 to 2.0\u00a0Ω.", sentence, StringComparison.Ordinal);
     }
 

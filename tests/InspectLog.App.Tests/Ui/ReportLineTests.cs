@@ -1,9 +1,10 @@
-using System.Collections.Immutable;
 using InspectLog.App.Bench;
 using InspectLog.App.Reports;
 using InspectLog.Checks;
+using InspectLog.Inspecting.Standing;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
+using System.Collections.Immutable;
 
 namespace InspectLog.App.Tests.Ui;
 
@@ -22,7 +23,7 @@ public sealed class ReportLineTests
         condition ?? "not done");
 
     private static IReadOnlyList<ReportLine> Lines(params PlaceView[] places) =>
-        ReportLine.Of(Cap, new CheckProgress(CheckStanding.Captured, PlaceOutcome.Good, "", places, 0));
+        ReportLine.Of(BuiltInSheets.All[0], Cap, new CheckProgress(CheckStanding.Captured, PlaceOutcome.Good, "", places, 0));
 
     [Fact]
     public void Places_of_which_the_same_is_said_share_a_line()

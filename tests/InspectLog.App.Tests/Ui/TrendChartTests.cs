@@ -69,6 +69,30 @@ public sealed class TrendChartTests
                 pair => Assert.True(pair.Second.At - pair.First.At >= 14));
         });
 
+    // From 1 at 0 the line rises by 1 in 10; the field ends a tenth above the highest reading and its uncertainty.
+    [Fact]
+    public void Line_that_leaves_the_field_ends_at_its_edge_without_a_bend()
+    {
+        var drawing = Draw(Picture([(0, 1), (10, 2), (20, 1.2)]) with { Line = x => (1 + (x / 10), 0.3) });
+
+        Assert.Equal(drawing.Frame.Top, drawing.Line[^1].Y, 1e-6);
+        Assert.True(drawing.Line[^1].X < drawing.Frame.Right - 10);
+        var slope = (drawing.Line[^1].Y - drawing.Line[0].Y) / (drawing.Line[^1].X - drawing.Line[0].X);
+        Assert.All(drawing.Line, point => Assert.Equal(
+            drawing.Line[0].Y + (slope * (point.X - drawing.Line[0].X)), point.Y, 1e-6));
+    }
+
+    [Fact]
+    public void Band_that_leaves_the_field_keeps_its_edges_straight_up_to_the_cut()
+    {
+        var drawing = Draw(Picture([(0, 1), (10, 2), (20, 1.2)]) with { Line = x => (1 + (x / 10), 0.3) });
+        var within = drawing.Band.Take(drawing.Band.Count / 2).Where(point => point.Y > drawing.Frame.Top + 1e-6).ToList();
+        var slope = (within[^1].Y - within[0].Y) / (within[^1].X - within[0].X);
+        var cut = drawing.Band.First(point => point.Y <= drawing.Frame.Top + 1e-6);
+
+        Assert.Equal(within[0].Y + (slope * (cut.X - within[0].X)), cut.Y, 1e-6);
+    }
+
     [Theory]
     [InlineData(0, 10, 5, "0 5 10")]
     [InlineData(0, 10, 6, "0 2 4 6 8 10")]

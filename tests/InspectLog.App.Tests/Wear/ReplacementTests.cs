@@ -1,9 +1,12 @@
-using System.Globalization;
+using InspectLog.App.Bench;
+using InspectLog.App.Tests.Bench;
 using InspectLog.App.Wear;
+using InspectLog.Inspecting;
 using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 using Microsoft.Extensions.Time.Testing;
+using System.Globalization;
 
 namespace InspectLog.App.Tests.Wear;
 
@@ -19,7 +22,7 @@ public sealed class ReplacementTests : IDisposable
     public ReplacementTests()
     {
         _garage = Garage.Open(_folder.FullName, _clock);
-        _garage.AddVehicle(Tess, new VehicleAdded("Otter", "", null));
+        _garage.AddVehicle(Tess, new VehicleAdded("Teasel", "", null));
     }
 
     public void Dispose()
@@ -111,13 +114,13 @@ public sealed class ReplacementTests : IDisposable
         return Offered(Append([.. places.Select(place => new ActionDone(inspection, check, place, "replaced", null))]));
     }
 
-    private static Replacement? Offered(VehicleState state) => Replacement.Of(state, state.WearParts[0]);
+    private static Replacement? Offered(VehicleState state) => Replacement.Of(state, SheetLibrary.BuiltIn, state.WearParts[0]);
 
     private void Watch(string part, string fitted) => Append(
         new WearPartAdded(part, new(24, null, null), new(DateOnly.Parse(fitted, CultureInfo.InvariantCulture), 80000, "km")));
 
     private long Start() => Append(
-        new InspectionStarted("ignition-breakerless-6", 1, new string('c', 64), Tess, 95000, "km")).OpenInspection!.Number;
+        Written.Started(95000, "km")).OpenInspection!.Number;
 
-    private VehicleState Append(params IReadOnlyList<EntryBody> entries) => _garage.Append("otter", Tess, _ => entries);
+    private VehicleState Append(params IReadOnlyList<EntryBody> entries) => _garage.Append("teasel", Tess, _ => entries);
 }

@@ -7,6 +7,21 @@ namespace InspectLog.App.Tests.Web;
 /// <summary>Loose ends, and closing an inspection.</summary>
 public sealed class ClosingTests
 {
+    [Fact]
+    public async Task Check_is_left_out_for_a_usual_reason_in_one_press()
+    {
+        await using var app = await TestApp.StartAsync();
+        var bench = await app.StartInspectionAsync();
+        var reasons = (await app.PageAsync($"{bench}?check=spark")).QuerySelectorAll("#leave-out-spark button[name=usual]")
+            .Select(button => button.GetAttribute("value")!).ToList();
+        Assert.Equal(
+            reasons, (await app.PageAsync($"{bench}/close")).QuerySelectorAll("#usual-reasons [data-fill]").Select(button => button.GetAttribute("data-fill")));
+
+        await app.PostForRedirectAsync($"{bench}/checks/spark/leave-out", ("usual", reasons[0]));
+
+        Assert.Equal(reasons[0], app.Inspection().LeftOut["spark"]);
+    }
+
     private static readonly CheckSheet Sheet = BuiltInSheets.Find(BuiltInSheets.IgnitionBreakerless6)!;
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Net;
+using InspectLog.App.Tests.Bench;
 using InspectLog.Journal.Entries;
 using InspectLog.Measuring;
 
@@ -125,7 +126,7 @@ public sealed class ReadingConditionTests
     {
         await using var app = await TestApp.StartAsync();
         var bench = await app.StartInspectionAsync();
-        await app.PostForRedirectAsync($"{bench}/readings", ("check", "coil-circuit-resistance"), ("value", "1.99"), ("unit", "Ω"));
+        await app.PostForRedirectAsync($"{bench}/readings", ("check", "coil-circuit-resistance"), ("value", "0.61"), ("unit", "Ω"));
 
         Assert.Equal("non-binary", app.Garage.FindVehicle("marigold")!.Inspections[0].How.Rule);
         Assert.Equal("non-binary", Reading(app).Limits!.Rule);
@@ -135,7 +136,7 @@ public sealed class ReadingConditionTests
         Assert.Contains("2.28 %", report, StringComparison.Ordinal);
     }
 
-    /// <summary>1.99 Ω lies within 0.6 to 2.0 Ω by less than its uncertainty.</summary>
+    /// <summary>0.61 Ω lies within 0.6 to 2.0 Ω by less than its uncertainty.</summary>
     [Theory]
     [InlineData(null, Decision.ConditionalPass, "non-binary rule")]
     [InlineData("simple", Decision.Pass, "simple acceptance")]
@@ -146,10 +147,10 @@ public sealed class ReadingConditionTests
         await using var app = await TestApp.StartAsync();
         var vehicle = await app.AddVehicleAsync();
         var number = app.Garage.Append("marigold", "Tess Okafor", _ =>
-            [new InspectionStarted("ignition-breakerless-6", 1, "", "Tess Okafor", null, null) { Rule = rule }]).OpenInspection!.Number;
+            [Written.Started() with { Rule = rule }]).OpenInspection!.Number;
 
         await app.PostForRedirectAsync(
-            $"{vehicle}/inspections/{number}/readings", ("check", "coil-circuit-resistance"), ("value", "1.99"), ("unit", "Ω"));
+            $"{vehicle}/inspections/{number}/readings", ("check", "coil-circuit-resistance"), ("value", "0.61"), ("unit", "Ω"));
 
         Assert.Equal(decision, Reading(app).Conformity!.Decision);
         Assert.Contains(words, await TextAsync(app, $"{vehicle}/inspections/{number}?check=coil-circuit-resistance", "#result"), StringComparison.Ordinal);

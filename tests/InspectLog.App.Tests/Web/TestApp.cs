@@ -1,8 +1,9 @@
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 using InspectLog.App.Hosting;
-using InspectLog.Dictation.Hearing;
+using InspectLog.App.Media;
 using InspectLog.Journal;
+using InspectLog.Photos.Developing;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
@@ -40,12 +41,21 @@ public sealed class TestApp : IAsyncDisposable
 
     public Garage Garage => _app.Services.GetRequiredService<Garage>();
 
-    public static async Task<TestApp> StartAsync(ScriptedSpeech? speech = null, string? folder = null)
+    /// <summary>Whether a photo is being developed.</summary>
+    public bool IsDeveloping => _app.Services.GetRequiredService<PhotoCopies>().IsDeveloping;
+
+    public static async Task<TestApp> StartAsync(
+        ScriptedSpeech? speech = null, string? folder = null, TimeProvider? time = null, Func<IPhotoDeveloper>? photos = null, bool lookOnly = false)
     {
         var own = folder is null;
         folder ??= Directory.CreateTempSubdirectory("inspectlog-test-").FullName;
         speech ??= new ScriptedSpeech();
-        var app = WebHost.Build(new WebHostOptions(folder, 0, () => speech));
+        var app = WebHost.Build(new WebHostOptions(folder, 0, () => speech)
+        {
+            Time = time ?? TimeProvider.System,
+            IsLookedAtOnly = lookOnly,
+            Photos = photos ?? (() => new PhotoDeveloper()),
+        });
         await app.StartAsync();
         return new TestApp(app, folder, own, speech);
     }
@@ -62,9 +72,10 @@ public sealed class TestApp : IAsyncDisposable
         return client;
     }
 
-    /// <summary>Adds a vehicle through the page and returns its address.</summary>
-    public async Task<string> AddVehicleAsync(string name = "Marigold") =>
-        await PostForRedirectAsync("/vehicles/new", ("name", name));
+    /// <summary>Adds a vehicle with a number of cylinders, empty where it is not known, through the page and returns its
+    /// address.</summary>
+    public async Task<string> AddVehicleAsync(string name = "Marigold", string cylinders = "6") =>
+        await PostForRedirectAsync("/vehicles/new", ("name", name), ("cylinders", cylinders));
 
     /// <summary>Adds a vehicle and starts an inspection on it; returns the inspection's address.</summary>
     public async Task<string> StartInspectionAsync() =>

@@ -1,4 +1,5 @@
 using System.Net;
+using InspectLog.Journal.Entries;
 
 namespace InspectLog.App.Tests.Web;
 
@@ -10,10 +11,10 @@ public sealed class VehicleTests
     {
         await using var app = await TestApp.StartAsync();
 
-        var address = await app.AddVehicleAsync("Otter");
+        var address = await app.AddVehicleAsync("Teasel");
 
-        Assert.Equal("/vehicles/otter", address);
-        Assert.Equal("Otter", app.Garage.FindVehicle("otter")!.Name);
+        Assert.Equal("/vehicles/teasel", address);
+        Assert.Equal("Teasel", app.Garage.FindVehicle("teasel")!.Name);
     }
 
     [Fact]
@@ -33,10 +34,10 @@ public sealed class VehicleTests
         await using var app = await TestApp.StartAsync();
 
         await app.PostForRedirectAsync(
-            "/vehicles/new", ("name", "Otter"), ("owner", "Ines Halloran"), ("vin", "VAN-0042"));
+            "/vehicles/new", ("name", "Teasel"), ("owner", "Ines Halloran"), ("vin", "VAN-0042"));
 
-        Assert.Equal("Ines Halloran", app.Garage.FindVehicle("otter")!.Private!.Owner);
-        Assert.Equal(["vehicle-added", "private-facts"], app.Garage.Entries("otter").Select(entry => entry.Kind));
+        Assert.Equal("Ines Halloran", app.Garage.FindVehicle("teasel")!.Private!.Owner);
+        Assert.Equal(["vehicle-added", "private-facts"], app.Garage.Entries("teasel").Select(entry => entry.Kind));
     }
 
     [Theory]
@@ -50,7 +51,7 @@ public sealed class VehicleTests
         await using var app = await TestApp.StartAsync();
 
         var answer = await app.PostAsync(
-            "/vehicles/new", ("name", "Otter"), ("cylinders", cylinders), ("firingOrder", firingOrder));
+            "/vehicles/new", ("name", "Teasel"), ("cylinders", cylinders), ("firingOrder", firingOrder));
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
         Assert.Empty(app.Garage.Vehicles());
@@ -70,6 +71,40 @@ public sealed class VehicleTests
 
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
         Assert.Equal("text/html", answer.Content.Headers.ContentType?.MediaType);
+    }
+
+    [Fact]
+    public async Task Private_facts_that_are_emptied_are_gone_from_the_page_and_stand_in_the_journal()
+    {
+        await using var app = await TestApp.StartAsync();
+        var vehicle = await app.AddVehicleAsync();
+        await app.PostForRedirectAsync(
+            $"{vehicle}/describe", ("name", "Marigold"), ("owner", "Tess Okafor"), ("contact", "by post"), ("vin", "X1"));
+        Assert.Contains("Tess Okafor", (await app.PageAsync(vehicle)).QuerySelector("#private")!.TextContent, StringComparison.Ordinal);
+
+        await app.PostForRedirectAsync($"{vehicle}/describe", ("name", "Marigold"), ("owner", ""), ("contact", ""), ("vin", ""));
+
+        Assert.Null((await app.PageAsync(vehicle)).QuerySelector("#private"));
+        Assert.Null(app.Garage.FindVehicle("marigold")!.Private);
+        Assert.Equal(
+            [new PrivateFactsNoted("Tess Okafor", "by post", "X1"), new PrivateFactsNoted("", "", "")],
+            app.Garage.Entries("marigold").Select(entry => entry.Body).OfType<PrivateFactsNoted>());
+
+        // Emptied once is enough.
+        await app.PostForRedirectAsync($"{vehicle}/describe", ("name", "Marigold"), ("owner", ""), ("contact", ""), ("vin", ""));
+        Assert.Equal(2, app.Garage.Entries("marigold").Count(entry => entry.Body is PrivateFactsNoted));
+    }
+
+    [Fact]
+    public async Task Form_without_the_private_fields_leaves_them_alone()
+    {
+        await using var app = await TestApp.StartAsync();
+        var vehicle = await app.AddVehicleAsync();
+        await app.PostForRedirectAsync($"{vehicle}/describe", ("name", "Marigold"), ("owner", "Tess Okafor"));
+
+        await app.PostForRedirectAsync($"{vehicle}/describe", ("name", "Marigold the second"));
+
+        Assert.Equal("Tess Okafor", app.Garage.FindVehicle("marigold")!.Private!.Owner);
     }
 
     [Fact]

@@ -9,7 +9,7 @@ public sealed class VoiceNoteTests
 {
     private const string CoilReading = "Coil secondary 9.4 k.";
 
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+    private static readonly TimeSpan Patience = Eventually.Patience;
 
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
@@ -98,7 +98,7 @@ public sealed class VoiceNoteTests
         var speech = new ScriptedSpeech("first", "second", "third") { Gate = new() };
         await using var app = await TestApp.StartAsync(speech);
         var open = await app.StartInspectionAsync();
-        var other = await app.PostForRedirectAsync($"{await app.AddVehicleAsync("Otter")}/inspections", ("technician", "Tess Okafor"));
+        var other = await app.PostForRedirectAsync($"{await app.AddVehicleAsync("Teasel")}/inspections", ("technician", "Tess Okafor"));
         using var events = await app.Client.GetStreamAsync($"{open}/events", Stop);
         await events.ReadExactlyAsync(new byte[1], Stop); // the page is connected
         await SendAsync(app, other);
@@ -108,7 +108,7 @@ public sealed class VoiceNoteTests
 
         speech.Gate.SetResult();
 
-        Assert.Equal("third", (await ReadAsync(app, newer, "otter")).Transcript!.Text);
+        Assert.Equal("third", (await ReadAsync(app, newer, "teasel")).Transcript!.Text);
         Assert.Equal("second", (await ReadAsync(app, inOpen)).Transcript!.Text);
     }
 

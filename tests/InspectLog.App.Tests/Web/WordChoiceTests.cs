@@ -9,7 +9,7 @@ namespace InspectLog.App.Tests.Web;
 /// means there.</summary>
 public sealed class WordChoiceTests
 {
-    private const string LeadCondition = "ignition-breakerless-6/lead-condition";
+    private const string LeadCondition = "ignition-breakerless/lead-condition";
 
     [Fact]
     public async Task First_step_asks_for_the_phrase_and_its_check_and_for_no_meaning()
@@ -31,7 +31,7 @@ public sealed class WordChoiceTests
     {
         await using var app = await TestApp.StartAsync();
 
-        var page = await app.PageAsync($"/words?phrase=cooked&check=ignition-breakerless-6/{check}");
+        var page = await app.PageAsync($"/words?phrase=cooked&check=ignition-breakerless/{check}");
 
         Assert.Equal(["Another name of the check", .. conditions], Meanings(page));
         Assert.Equal("cooked", page.QuerySelector<IHtmlInputElement>("#word-phrase")!.Value);
@@ -47,7 +47,7 @@ public sealed class WordChoiceTests
         await app.PostForRedirectAsync(Form(second).GetAttribute("action")!, ("phrase", "cooked"), ("check", check), ("condition", "burnt"));
 
         Assert.Equal(
-            new OwnWordAdded("ignition-breakerless-6", "cooked", "lead-condition", "burnt"), Assert.Single(app.Garage.Workshop.Words).Body);
+            new OwnWordAdded("ignition-breakerless", "cooked", "lead-condition", "burnt"), Assert.Single(app.Garage.Workshop.Words).Body);
     }
 
     [Fact]
@@ -64,7 +64,7 @@ public sealed class WordChoiceTests
 
     [Theory]
     [InlineData("")]
-    [InlineData("ignition-breakerless-6/nothing")]
+    [InlineData("ignition-breakerless/nothing")]
     public async Task Step_without_a_check_says_so_and_keeps_the_phrase(string check)
     {
         await using var app = await TestApp.StartAsync();

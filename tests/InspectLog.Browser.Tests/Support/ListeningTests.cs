@@ -39,21 +39,34 @@ public abstract class ListeningTests(BrowserFixture fixture) : IAsyncLifetime
     /// <summary>A sound with these sentences of the corpus and spoken commands in it.</summary>
     private protected Task<Sound> SpeakAsync(params IReadOnlyList<string> said) => Recordings.SpeakAsync(said, Pause, _folder.Path);
 
+    /// <summary>A sound that ends with the last word.</summary>
+    private protected Task<Sound> SpeakWithoutPauseAsync(params IReadOnlyList<string> said) =>
+        Recordings.SpeakAsync(said, TimeSpan.Zero, _folder.Path);
+
     private protected Sound BeSilent(int seconds) => Recordings.BeSilent(TimeSpan.FromSeconds(seconds), _folder.Path);
 
     /// <summary>Opens the bench in a browser that hears a sound, and starts listening.</summary>
-    private protected async Task<IPage> ListenAsync(Sound sound, bool again = false, string? script = null)
+    private protected async Task<IPage> ListenAsync(Sound sound, string? script = null)
     {
-        var page = await OpenWithMicrophoneAsync(sound, again, script);
+        var page = await OpenWithMicrophoneAsync(sound, script);
         await page.Locator("#hands-free-start").ClickAsync();
         await Expect(page.Locator("#hands-free-word")).Not.ToHaveTextAsync("Starting");
         return page;
     }
 
-    /// <summary>Opens the bench in a browser that hears a sound.</summary>
-    private protected async Task<IPage> OpenWithMicrophoneAsync(Sound sound, bool again = false, string? script = null)
+    /// <summary>Opens the bench with a microphone that hears what the test plays into it, and starts listening.</summary>
+    private protected async Task<IPage> ListenToPlayedAsync(string? script = null)
     {
-        var browser = await InstalledChromium.ThatHearsAsync(fixture.Playwright, sound, again);
+        var page = await OpenAsync(fixture.Browser, PlayedMicrophone.Script + script);
+        await page.Locator("#hands-free-start").ClickAsync();
+        await Expect(page.Locator("#hands-free-word")).ToHaveTextAsync("Listening");
+        return page;
+    }
+
+    /// <summary>Opens the bench in a browser that hears a sound.</summary>
+    private protected async Task<IPage> OpenWithMicrophoneAsync(Sound sound, string? script = null)
+    {
+        var browser = await InstalledChromium.ThatHearsAsync(fixture.Playwright, sound);
         _started.Add(browser);
         return await OpenAsync(browser, script);
     }

@@ -30,13 +30,26 @@ internal static partial class PageCrawl
         return [.. found.Values];
     }
 
+    // A panel that is open from the start, as it is without scripts, lies over the page until that is scrolled; the page
+    // itself is looked at with the panel shut.
     private static bool IsPage(string link) =>
-        !link.StartsWith("/media/", StringComparison.Ordinal) && !link.StartsWith("/photos/", StringComparison.Ordinal);
+        !link.StartsWith("/media/", StringComparison.Ordinal)
+        && !link.StartsWith("/photos/", StringComparison.Ordinal)
+        && !link.Contains("unfolded=", StringComparison.Ordinal);
 
-    /// <summary>Pages that differ in their vehicle, number or place only are of one sort, and so are the trends of
-    /// different checks; every check of the bench counts.</summary>
-    private static string SortOf(string address) =>
-        Place().Replace(Trend().Replace(Number().Replace(Vehicle().Replace(address, "/vehicles/V"), "/N"), "/trends/T"), "");
+    /// <summary>Pages that differ in their vehicle, number, place, way back or what is marked on them only are of one sort,
+    /// and so are the trends of different checks; every check of the bench counts.</summary>
+    private static string SortOf(string address) => Stretch().Match(address) is { Success: true } stretch
+        ? stretch.Value
+        : Place().Replace(Beside().Replace(Trend().Replace(Number().Replace(Vehicle().Replace(address, "/vehicles/V"), "/N"), "/trends/T"), "$1"), "");
+
+    /// <summary>Another stretch of the journal or of what was captured: one of each is enough.</summary>
+    [GeneratedRegex(@"[?&](upto|stream|show)=")]
+    private static partial Regex Stretch();
+
+    /// <summary>A photo and a working look the same whatever check they were opened from.</summary>
+    [GeneratedRegex(@"(/photos/N|/workings/[^?]+)\?.*")]
+    private static partial Regex Beside();
 
     [GeneratedRegex("/vehicles/(?!new$)[^/?]+")]
     private static partial Regex Vehicle();
@@ -47,6 +60,6 @@ internal static partial class PageCrawl
     [GeneratedRegex(@"/trends/[^?]+")]
     private static partial Regex Trend();
 
-    [GeneratedRegex(@"&place=\d+")]
+    [GeneratedRegex(@"[?&](place|at|to|found|here|back|kept|from)=[^&]*")]
     private static partial Regex Place();
 }

@@ -12,16 +12,22 @@ internal static class PressTargets
         """
         (least) => {
           const place = (one) => one.matches("input[type=checkbox], input[type=radio], input[type=file]") ? one.closest("label") ?? one : one;
+          // What scrolls sideways shows of it only what is between its own edges.
+          const shown = (one) => {
+            const row = one.closest(".places, .numbers, .table-room")?.getBoundingClientRect();
+            const { left, right, top, bottom } = one.getBoundingClientRect();
+            return { left: Math.max(left, row?.left ?? left), right: Math.min(right, row?.right ?? right), top, bottom };
+          };
           const unseen = (one, box) => !one.checkVisibility({ visibilityProperty: true }) || box.width <= 1 || box.height <= 1;
           const cut = (one) => one.matches("button, summary, a") && one.scrollWidth > one.clientWidth + 1;
           const bar = ({ one }) => one.closest(".tools");
           const overlap = (from, to, otherFrom, otherTo) => Math.min(to, otherTo) - Math.max(from, otherFrom) > 1;
           const across = (a, b) => bar(a) === bar(b) && !a.one.contains(b.one) && !b.one.contains(a.one)
-            && overlap(a.box.left, a.box.right, b.box.left, b.box.right) && overlap(a.box.top, a.box.bottom, b.box.top, b.box.bottom);
+            && overlap(a.shown.left, a.shown.right, b.shown.left, b.shown.right) && overlap(a.box.top, a.box.bottom, b.box.top, b.box.bottom);
           const controls = [...document.querySelectorAll("button, summary, select, textarea, input:not([type=hidden]), a[href]")]
             .filter(one => one.tagName !== "A" || getComputedStyle(one).display !== "inline")
             .map(place)
-            .map(one => ({ one, box: one.getBoundingClientRect() }))
+            .map(one => ({ one, box: one.getBoundingClientRect(), shown: shown(one) }))
             .filter(({ one, box }) => !unseen(one, box));
           return [
             ...controls

@@ -8,22 +8,49 @@ internal sealed partial class RunningProgram : IAsyncDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
 
-    private readonly Process _process;
+    private static readonly string[] WhenNeeded = ["--speech-when-needed"];
 
-    private RunningProgram(Process process, Uri address)
+    private readonly Process _process;
+    private bool _isStopped;
+
+    private RunningProgram(Process process, Uri address, Uri? phones)
     {
         _process = process;
         Address = address;
+        Phones = phones;
     }
 
     public Uri Address { get; }
 
-    public static Task<RunningProgram> ServeAsync(string dataFolder) =>
-        StartAsync(["serve", "--data", dataFolder, "--port", "0"], temporaryFiles: null);
+    /// <summary>Where phones reach it by HTTPS; null where it is for this computer alone.</summary>
+    public Uri? Phones { get; }
+
+    /// <summary>Serves this computer alone.</summary>
+    /// <param name="dataFolder">The data folder.</param>
+    /// <param name="hearsFromStart">Whether the speech model is loaded at once, as without options: most tests record
+    /// nothing, and loading it takes longer than they do.</param>
+    public static Task<RunningProgram> ServeAsync(string dataFolder, bool hearsFromStart = false) =>
+        StartAsync(["serve", "--data", dataFolder, "--port", "0", .. hearsFromStart ? [] : WhenNeeded], temporaryFiles: null);
+
+    /// <summary>Serves paired phones as well, on 127.0.0.2: a browser takes 127.0.0.1 for safe by itself, which would prove
+    /// nothing.</summary>
+    /// <param name="dataFolder">The data folder.</param>
+    /// <param name="port">Port for phones; 0 takes a free one.</param>
+    public static Task<RunningProgram> ServePhonesAsync(string dataFolder, int port = 0) => StartAsync(
+        ["serve", "--data", dataFolder, "--port", "0", "--lan-address", "127.0.0.2", "--lan-port", $"{port}", "--certificate-port", "0", .. WhenNeeded],
+        temporaryFiles: null,
+        awaitsPhones: true);
+
+    /// <summary>Runs the demo for paired phones as well.</summary>
+    /// <param name="temporaryFiles">Where it makes its garage.</param>
+    public static Task<RunningProgram> DemoForPhonesAsync(string temporaryFiles) => StartAsync(
+        ["demo", "--port", "0", "--lan-address", "127.0.0.2", "--lan-port", "0", "--certificate-port", "0", .. WhenNeeded],
+        temporaryFiles,
+        awaitsPhones: true);
 
     /// <summary>Runs the demo.</summary>
     /// <param name="temporaryFiles">Where it makes its garage: it is killed, so it cannot tidy up after itself.</param>
-    public static Task<RunningProgram> DemoAsync(string temporaryFiles) => StartAsync(["demo", "--port", "0"], temporaryFiles);
+    public static Task<RunningProgram> DemoAsync(string temporaryFiles) => StartAsync(["demo", "--port", "0", .. WhenNeeded], temporaryFiles);
 
     /// <summary>Runs a verb that ends by itself.</summary>
     public static async Task<(int ExitCode, string Out)> RunAsync(params string[] arguments)
@@ -37,21 +64,29 @@ internal sealed partial class RunningProgram : IAsyncDisposable
     /// <summary>Stops it at once, as a power cut would: what was acknowledged must be on disk by now.</summary>
     public async ValueTask DisposeAsync()
     {
+        if (_isStopped)
+        {
+            return;
+        }
+
+        _isStopped = true;
         _process.Kill(entireProcessTree: true);
         await _process.WaitForExitAsync();
         _process.Dispose();
     }
 
-    private static async Task<RunningProgram> StartAsync(string[] arguments, string? temporaryFiles)
+    private static async Task<RunningProgram> StartAsync(string[] arguments, string? temporaryFiles, bool awaitsPhones = false)
     {
         var process = Start(arguments, temporaryFiles);
+        Uri? address = null;
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
         patience.CancelAfter(Patience);
         while (await process.StandardOutput.ReadLineAsync(patience.Token) is { } line)
         {
-            if (Printed().Match(line) is { Success: true } address)
+            address ??= Printed().Match(line) is { Success: true } own ? new Uri(own.Value) : null;
+            if (address is not null && (!awaitsPhones || PrintedForPhones().IsMatch(line)))
             {
-                return new(process, new Uri(address.Value));
+                return new(process, address, awaitsPhones ? new Uri(PrintedForPhones().Match(line).Value) : null);
             }
         }
 
@@ -74,4 +109,7 @@ internal sealed partial class RunningProgram : IAsyncDisposable
 
     [GeneratedRegex(@"http://127\.0\.0\.1:\d+/")]
     private static partial Regex Printed();
+
+    [GeneratedRegex(@"https://127\.0\.0\.2:\d+/")]
+    private static partial Regex PrintedForPhones();
 }

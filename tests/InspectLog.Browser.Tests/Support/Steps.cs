@@ -18,7 +18,7 @@ internal static class Steps
         await page.GetByLabel("What do you call the first vehicle?").FillAsync(vehicle);
         await page.Button("Add it").ClickAsync();
         await page.GetByLabel("Who inspects").FillAsync(technician);
-        await page.Button("Start an inspection").ClickAsync();
+        await page.Button("Start with 6 cylinders").ClickAsync();
         await Expect(page.Locator("#bench")).ToBeVisibleAsync();
 
         // The scripts are there once the page has loaded; no person is faster than that. The page is asked itself: on a
@@ -39,6 +39,30 @@ internal static class Steps
             Assert.False(patience.IsCancellationRequested, $"It never came true that {condition}");
             await Task.Delay(BetweenLooks, TestContext.Current.CancellationToken);
         }
+    }
+
+    /// <summary>Pairs a phone as a person does who types the code.</summary>
+    /// <param name="phone">A page of the phone.</param>
+    /// <param name="program">The program.</param>
+    /// <param name="workshop">A page of the workshop's computer.</param>
+    /// <param name="person">Whose phone it is.</param>
+    /// <param name="role">What they may do, in the words of the page; null leaves what stands there.</param>
+    public static async Task PairAsync(this IPage phone, RunningProgram program, IPage workshop, string person, string? role = null)
+    {
+        await workshop.GotoAsync(new Uri(program.Address, "/devices").ToString());
+        await workshop.GetByLabel("Whose phone is it?").FillAsync(person);
+        if (role is not null)
+        {
+            await workshop.GetByLabel("What may they do?").SelectOptionAsync(role);
+            await workshop.GetByLabel("For a student: which vehicle?").SelectOptionAsync("marigold");
+        }
+
+        await workshop.Button("Show the code").ClickAsync();
+        var code = await workshop.Locator(".pairing-code").TextContentAsync();
+        await phone.GotoAsync(new Uri(program.Phones!, "/pair").ToString());
+        await phone.GetByLabel("Code").FillAsync(code!);
+        await phone.Button("Pair").ClickAsync();
+        await phone.WaitForURLAsync(address => new Uri(address).AbsolutePath != "/pair", new() { WaitUntil = WaitUntilState.Commit });
     }
 
     /// <summary>Opens a check from the list of the sheet.</summary>

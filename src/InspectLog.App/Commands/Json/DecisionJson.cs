@@ -11,6 +11,13 @@ namespace InspectLog.App.Commands.Json;
 /// <param name="Rule">Short name of the rule.</param>
 /// <param name="AcceptanceZone">The values the rule passes; null where the uncertainty is too large for any.</param>
 /// <param name="CapabilityIndex">C_m = T/(4u) (JCGM 106:2012, 7.5); null for a single limit.</param>
+/// <param name="Evaluation">How the expanded uncertainty was found: distribution or classical.</param>
+/// <param name="Coverage">The share of the distribution within ±U, 0 to 1.</param>
+/// <param name="ScatterUnknown">Whether there is one reading only, and nothing says how far a second would lie from it.
+/// </param>
+/// <param name="LimitSource">With <c>--sheet</c>, where its limits count: where they come from.</param>
+/// <param name="OverParts">With <c>--parts-mean</c>: share of all parts that are accepted though outside (consumers), and
+/// rejected though within (producers).</param>
 /// <param name="Budget">With <c>--budget</c>: the contributions, largest first.</param>
 /// <param name="Advice">With <c>--budget</c>: what would make the answer clear.</param>
 internal sealed record DecisionJson(
@@ -26,6 +33,13 @@ internal sealed record DecisionJson(
     string Rule,
     AcceptanceZone? AcceptanceZone,
     double? CapabilityIndex,
+    string Evaluation,
+    double Coverage,
+    bool ScatterUnknown,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? LimitSource,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? SerialNumber,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] bool? Overdue,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] GlobalRisk? OverParts,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<BudgetLineJson>? Budget,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] AdviceJson? Advice)
 {
@@ -45,6 +59,13 @@ internal sealed record DecisionJson(
             decided.Rule.Id,
             decided.Rule.AcceptanceZone(estimate, decided.Limits),
             estimate.CapabilityIndex(decided.Limits) is { } index ? JsonLines.Finite(index) : null,
+            estimate.Evaluation.Method == EvaluationMethod.Classical ? "classical" : "distribution",
+            estimate.Evaluation.Coverage,
+            estimate.ScatterUnknown,
+            decided.LimitSource,
+            decided.Papers.SerialNumber,
+            decided.Papers.IsOverdue,
+            decided.OverParts,
             withBudget ? [.. decided.Budget.Select(BudgetLineJson.From)] : null,
             withBudget ? AdviceJson.From(decided.Advice) : null);
     }
@@ -59,6 +80,8 @@ internal sealed record DecisionJson(
 /// <param name="DegreesOfFreedom">Degrees of freedom; null where they are infinite.</param>
 /// <param name="Share">Share of the combined variance, 0 to 1.</param>
 /// <param name="ExpandedWithout">What the expanded uncertainty would come down to without it.</param>
+/// <param name="Shape">How likely the values within it are: even, triangular, normal or student.</param>
+/// <param name="Divisor">What its half-width was divided by; null where it was found as a standard uncertainty.</param>
 internal sealed record BudgetLineJson(
     string Name,
     string Evaluation,
@@ -67,7 +90,9 @@ internal sealed record BudgetLineJson(
     double StandardUncertainty,
     double? DegreesOfFreedom,
     double Share,
-    double ExpandedWithout)
+    double ExpandedWithout,
+    string? Shape,
+    double? Divisor)
 {
     public static BudgetLineJson From(BudgetLine line) => new(
         line.Contribution.Name,
@@ -77,7 +102,9 @@ internal sealed record BudgetLineJson(
         line.Contribution.StandardUncertainty,
         JsonLines.Finite(line.Contribution.DegreesOfFreedom),
         line.Share,
-        line.ExpandedWithout);
+        line.ExpandedWithout,
+        line.Contribution.Shape?.ToString().ToLowerInvariant(),
+        line.Contribution.Divisor());
 }
 
 /// <summary>What would make a doubtful answer clear, by the non-binary rule.</summary>

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using InspectLog.Checks;
 using InspectLog.Checks.Routing;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Understanding;
@@ -7,7 +8,11 @@ using InspectLog.Measuring;
 namespace InspectLog.App.Commands.Json;
 
 /// <summary>What <c>understand --json</c> writes for each text.</summary>
-internal sealed record FindingsJson(IReadOnlyList<Finding> Findings);
+internal sealed record FindingsJson(IReadOnlyList<FindingJson> Findings)
+{
+    public static FindingsJson From(IReadOnlyList<Finding> findings, CheckSheet sheet) =>
+        new([.. findings.Select(finding => FindingJson.From(finding, sheet))]);
+}
 
 /// <summary>What <c>transcribe --json</c> writes for each recording.</summary>
 /// <param name="Findings">Left out when no sheet was given.</param>
@@ -15,10 +20,13 @@ internal sealed record TranscriptJson(
     string File,
     string Text,
     IReadOnlyList<WordJson> Words,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<Finding>? Findings = null)
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<FindingJson>? Findings = null)
 {
-    public static TranscriptJson From(string file, Transcript transcript, IReadOnlyList<Finding>? findings) =>
-        new(file, transcript.Text, [.. transcript.Words.Select(WordJson.From)], findings);
+    /// <param name="file">The recording.</param>
+    /// <param name="transcript">What was heard.</param>
+    /// <param name="findings">What it says; null where no sheet was given.</param>
+    public static TranscriptJson From(string file, Transcript transcript, FindingsJson? findings) =>
+        new(file, transcript.Text, [.. transcript.Words.Select(WordJson.From)], findings?.Findings);
 }
 
 /// <summary>A heard word; times in seconds from the start of the recording.</summary>
@@ -41,3 +49,16 @@ internal sealed record RoutingJson(IReadOnlyList<int> Wrong, IReadOnlyList<int[]
 
 /// <summary>What <c>refer --json</c> writes, in the unit given on the command line.</summary>
 internal sealed record ReferredJson(double Value, double StandardUncertainty);
+
+/// <summary>What <c>refer --rise</c> answers.</summary>
+/// <param name="Temperature">Temperature of the winding, °C.</param>
+/// <param name="TemperatureExpandedUncertainty">Its expanded uncertainty (95.45 %).</param>
+/// <param name="Rise">How far that is above what cools it, in degrees.</param>
+/// <param name="RiseStandardUncertainty">Standard uncertainty of the rise.</param>
+/// <param name="RiseExpandedUncertainty">Expanded uncertainty of the rise (95.45 %).</param>
+internal sealed record RiseJson(
+    double Temperature,
+    double TemperatureExpandedUncertainty,
+    double Rise,
+    double RiseStandardUncertainty,
+    double RiseExpandedUncertainty);

@@ -7,8 +7,17 @@ namespace InspectLog.App.Ui.Drawings;
 /// <param name="Right">Position of the right end, pixels.</param>
 public readonly record struct Scale(double From, double To, double Left, double Right)
 {
-    /// <summary>Position of a value; values beyond the ends are put at the ends.</summary>
-    public double At(double value) => Math.Clamp(Unclamped(value), Left, Right);
+    /// <summary>No end of a scale lies further out, so that nothing computed from the ends overflows. A journal can
+    /// hold any number, and a page has to show it.</summary>
+    private const double Farthest = 1e300;
+
+    /// <summary>A value brought to where an end of a scale can lie; 0 for what is no number.</summary>
+    public static double Bounded(double value) =>
+        double.IsNaN(value) ? 0 : Math.Clamp(value, -Farthest, Farthest);
+
+    /// <summary>Position of a value; values beyond the ends are put at the ends, and what is no number at the
+    /// left.</summary>
+    public double At(double value) => Unclamped(value) is var at && double.IsNaN(at) ? Left : Math.Clamp(at, Left, Right);
 
     /// <summary>Whether a value lies on the scale.</summary>
     public bool Holds(double value) => value >= From && value <= To;

@@ -1,3 +1,5 @@
+using InspectLog.Measuring;
+
 namespace InspectLog.App.Ui.Drawings;
 
 /// <summary>What a reading strip shows, all values in the display unit.</summary>
@@ -21,6 +23,9 @@ public abstract record StripReading
     {
     }
 
+    // Lower than the top of a bell, which holds as much in less width.
+    private const double BoxHeight = 0.62;
+
     /// <summary>The best estimate.</summary>
     public abstract double Value { get; }
 
@@ -30,30 +35,35 @@ public abstract record StripReading
     /// <summary>Highest value the drawing gives room to.</summary>
     public abstract double To { get; }
 
-    /// <summary>A displayed value with its standard uncertainty, drawn as a bell.</summary>
-    /// <param name="Middle">The value.</param>
-    /// <param name="StandardUncertainty">Standard uncertainty, 0 or more.</param>
-    public sealed record Bell(double Middle, double StandardUncertainty) : StripReading
-    {
-        /// <summary>How many standard uncertainties either side are drawn. Beyond, a bell is under half a pixel
-        /// high.</summary>
-        public const double Reach = 3.2;
+    /// <summary>Height of the drawing at a value, 0 to 1.</summary>
+    public abstract double HeightAt(double value);
 
+    /// <summary>Values at which the drawing bends, from left to right, both ends counted.</summary>
+    public abstract IEnumerable<double> Places { get; }
+
+    /// <summary>A value with what is known of it, drawn in its shape: a bell, a box with soft shoulders, or anything
+    /// between.</summary>
+    /// <param name="Middle">The value.</param>
+    /// <param name="Shape">How likely the values about it are; null for none, and then it is a line alone.</param>
+    public sealed record Known(double Middle, DensityCurve? Shape) : StripReading
+    {
         /// <inheritdoc/>
         public override double Value => Middle;
 
         /// <inheritdoc/>
-        public override double From => Middle - (Reach * StandardUncertainty);
+        public override double From => Middle - (Shape?.HalfWidth ?? 0);
 
         /// <inheritdoc/>
-        public override double To => Middle + (Reach * StandardUncertainty);
+        public override double To => Middle + (Shape?.HalfWidth ?? 0);
 
-        /// <summary>Height of the bell at a value, 0 to 1.</summary>
-        public double HeightAt(double value)
-        {
-            var z = (value - Middle) / StandardUncertainty;
-            return Math.Exp(-z * z / 2);
-        }
+        /// <inheritdoc/>
+        public override double HeightAt(double value) => Shape?.HeightAt(value - Middle) ?? 0;
+
+        /// <inheritdoc/>
+        public override IEnumerable<double> Places => Shape is null
+            ? [Middle]
+            : Enumerable.Range(1 - Shape.Heights.Count, (2 * Shape.Heights.Count) - 1)
+                .Select(at => Middle + (Shape.HalfWidth * at / (Shape.Heights.Count - 1)));
     }
 
     /// <summary>A value between two gauges, drawn as a box.</summary>
@@ -62,12 +72,18 @@ public abstract record StripReading
     public sealed record Box(double Goes, double Stops) : StripReading
     {
         /// <inheritdoc/>
-        public override double Value => (Goes + Stops) / 2;
+        public override double Value => (Goes / 2) + (Stops / 2);
 
         /// <inheritdoc/>
         public override double From => Goes;
 
         /// <inheritdoc/>
         public override double To => Stops;
+
+        /// <inheritdoc/>
+        public override double HeightAt(double value) => BoxHeight;
+
+        /// <inheritdoc/>
+        public override IEnumerable<double> Places => [Goes, Stops];
     }
 }

@@ -13,8 +13,9 @@ internal static class StripScale
     /// <summary>The scale for a strip drawn from <paramref name="left"/> to <paramref name="right"/>.</summary>
     public static Scale For(StripFacts facts, double left, double right)
     {
-        var (from, to) = Core(facts);
-        foreach (var value in Companions(facts).Where(value => !IsFarAway(value, from, to)).ToList())
+        var core = Core(facts);
+        var (from, to) = (Scale.Bounded(core.From), Scale.Bounded(core.To));
+        foreach (var value in Companions(facts).Select(Scale.Bounded).Where(value => !IsFarAway(value, from, to)).ToList())
         {
             from = Math.Min(from, value);
             to = Math.Max(to, value);

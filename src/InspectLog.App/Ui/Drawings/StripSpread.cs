@@ -1,12 +1,13 @@
 namespace InspectLog.App.Ui.Drawings;
 
-/// <summary>Outlines the bell or box of a reading, cut at the limits.</summary>
+/// <summary>Outlines what is known of a reading, cut at the limits.</summary>
 internal static class StripSpread
 {
     /// <summary>A spread narrower than this is no more than its drop line.</summary>
     private const double LeastWidth = 2;
 
-    private const double Step = 1.5;
+    // Pixels that nobody sees.
+    private const double Flat = 0.02;
 
     /// <summary>The parts of the spread from left to right; empty before a reading, without uncertainty, or where the
     /// reading lies beyond the scale.</summary>
@@ -39,23 +40,21 @@ internal static class StripSpread
         yield return (start, to);
     }
 
+    // As many points as the shape bends at, so that the page stays light.
     private static StripShape Part(StripFacts facts, StripReading reading, Scale axis, double from, double to)
     {
-        var (left, right) = (axis.At(from), axis.At(to));
-        var steps = Math.Max(1, (int)Math.Ceiling((right - left) / Step));
-        var top = Enumerable.Range(0, steps + 1).Select(i =>
-        {
-            var share = (double)i / steps;
-            return new StripPoint(left + (share * (right - left)), Top(reading, from + (share * (to - from))));
-        });
+        IEnumerable<double> places = [from, .. reading.Places.Where(place => place > from && place < to), to];
+        var top = Bends([.. places.Select(place => new StripPoint(axis.At(place), Top(reading, place)))]);
         return new StripShape(
-            !facts.Allows((from + to) / 2),
-            [new(left, StripDrawing.Baseline), .. top, new(right, StripDrawing.Baseline)]);
+            !facts.Allows((from / 2) + (to / 2)),
+            [new(axis.At(from), StripDrawing.Baseline), .. top, new(axis.At(to), StripDrawing.Baseline)]);
     }
 
-    private static double Top(StripReading reading, double value)
-    {
-        var height = reading is StripReading.Bell bell ? bell.HeightAt(value) : 0.62;
-        return StripDrawing.Baseline - (height * StripDrawing.SpreadHeight);
-    }
+    // A flat top needs no points but its ends.
+    private static IEnumerable<StripPoint> Bends(IReadOnlyList<StripPoint> points) => points.Where((point, i) =>
+        i == 0 || i == points.Count - 1
+        || Math.Abs(points[i - 1].Y - point.Y) > Flat || Math.Abs(points[i + 1].Y - point.Y) > Flat);
+
+    private static double Top(StripReading reading, double value) =>
+        StripDrawing.Baseline - (reading.HeightAt(value) * StripDrawing.SpreadHeight);
 }

@@ -1,5 +1,6 @@
 using InspectLog.App.Bench;
 using InspectLog.Checks;
+using InspectLog.Inspecting.Words;
 using InspectLog.Journal.Entries;
 using InspectLog.Measuring;
 
@@ -10,7 +11,8 @@ public static class Strips
 {
     /// <summary>The facts of a strip, in the measurand's display unit.</summary>
     /// <param name="measurand">What is measured.</param>
-    /// <param name="limits">Limits in force; null where there are none.</param>
+    /// <param name="limits">Limits in force; null where there are none. Those of a reading decided with another are told in
+    /// its own terms.</param>
     /// <param name="reading">The reading; null before one is taken.</param>
     /// <param name="previous">An earlier inspection's reading; null where there is none.</param>
     public static StripFacts Of(
@@ -18,11 +20,16 @@ public static class Strips
     {
         var unit = measurand.DisplayUnit;
         double? In(double? baseValue) => baseValue is { } value ? unit.FromBase(value) : null;
+        var own = reading is null ? null : OwnScale.Of(reading);
+        limits = own?.Limits ?? limits;
         var facts = new StripFacts(
             In(limits?.Lower),
             In(limits?.Upper),
             null,
-            reading is null ? null : ReadingIn(unit, reading.Reading, reading.Conformity),
+            reading is null ? null
+                : own is { } scaled && reading.Reading is DisplayedReading
+                ? new StripReading.Known(unit.FromBase(scaled.Value), InUnit(scaled.Shape, unit))
+                : ReadingIn(unit, reading.Reading, own is null ? reading.Conformity : null),
             In(previous is null ? null : RecordWords.BestEstimate(previous)),
             unit.Symbol);
 
@@ -56,8 +63,10 @@ public static class Strips
     private static StripReading ReadingIn(Unit unit, Reading reading, Conformity? conformity) => reading switch
     {
         Bracket bracket => new StripReading.Box(unit.FromBase(bracket.Goes), unit.FromBase(bracket.Stops)),
-        _ => new StripReading.Bell(
-            unit.FromBase(conformity?.Value ?? Estimate.Of(reading).Value),
-            unit.FromBase(conformity?.StandardUncertainty ?? 0)),
+        _ => new StripReading.Known(
+            unit.FromBase(conformity?.Value ?? RecordWords.EstimateOf(reading)?.Value ?? 0),
+            conformity is null ? null : InUnit(DensityCurve.Of(conformity.Distribution()), unit)),
     };
+
+    private static DensityCurve? InUnit(DensityCurve? shape, Unit unit) => shape?.Times(unit.DifferenceFromBase(1));
 }

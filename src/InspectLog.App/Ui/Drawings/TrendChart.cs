@@ -1,3 +1,5 @@
+using InspectLog.Inspecting.Standing;
+
 namespace InspectLog.App.Ui.Drawings;
 
 /// <summary>Draws trends: readings with their uncertainty over time or distance, the line through them with its
@@ -48,8 +50,8 @@ public static class TrendChart
                 ? null
                 : (picture.Upper is { } upper ? Y(upper) : frame.Top, picture.Lower is { } lower ? Y(lower) : frame.Bottom),
             [.. LimitsOf(picture).Select(Y)],
-            Band(picture, x, Y),
-            Line(picture, x, Y),
+            Band(picture, x, y, Y),
+            Line(picture, x, y, Y),
             [.. picture.Points.Select(point => new TrendBar(
                 x.At(point.X), Y(point.Value), Y(point.Value + point.Spread), Y(point.Value - point.Spread), point.Hollow))],
             met,
@@ -60,12 +62,12 @@ public static class TrendChart
     /// <summary>Room for the longest label beside the field.</summary>
     private static double LabelColumn(TrendPicture picture, Func<double, string> value) =>
         BesideLabel + (WidthOfLetter * Beside(picture, Upwards(picture, new(0, 0, 0, 100)), new(0, 0, 0, 100), value)
-            .Max(label => label.Text.Length));
+            .Select(label => label.Text.Length).DefaultIfEmpty().Max());
 
     private static Scale Across(TrendPicture picture, TrendFrame frame)
     {
-        var first = picture.Points.Min(point => point.X);
-        var last = picture.Points.Max(point => point.X);
+        var first = picture.Points.Min(point => Scale.Bounded(point.X));
+        var last = picture.Points.Max(point => Scale.Bounded(point.X));
         var span = last > first ? last - first : 1;
         var to = picture.Line is null ? last : last + (LookAhead * span);
         if (picture.Meets is { } meets && meets.X > to && meets.X - last <= FarthestLook * span)
@@ -73,13 +75,16 @@ public static class TrendChart
             to = meets.X + (0.06 * (meets.X - first));
         }
 
-        return new Scale(first - (0.04 * span), Math.Max(to, last + (0.04 * span)), frame.Left, frame.Right);
+        var (from, end) = (first - (0.04 * span), Math.Max(to, last + (0.04 * span)));
+        return end > from
+            ? new Scale(from, end, frame.Left, frame.Right)
+            : new Scale(from - Math.Abs(from), end + Math.Abs(end), frame.Left, frame.Right);
     }
 
     private static Scale Upwards(TrendPicture picture, TrendFrame frame)
     {
         var values = picture.Points.SelectMany(point => new[] { point.Value - point.Spread, point.Value + point.Spread })
-            .Concat(LimitsOf(picture)).ToList();
+            .Concat(LimitsOf(picture)).Select(Scale.Bounded).ToList();
         var (low, high) = (values.Min(), values.Max());
         var room = high > low ? 0.1 * (high - low) : Math.Max(Math.Abs(high) * 0.1, 1e-9);
         return new Scale(low - room, high + room, 0, frame.Bottom - frame.Top);
@@ -88,24 +93,28 @@ public static class TrendChart
     private static IEnumerable<double> LimitsOf(TrendPicture picture) =>
         new[] { picture.Lower, picture.Upper }.OfType<double>();
 
-    private static IReadOnlyList<StripPoint> Band(TrendPicture picture, Scale x, Func<double, double> y)
+    // Bounded by both edges of the field where the band leaves it: between the cuts it runs along them.
+    private static IReadOnlyList<StripPoint> Band(TrendPicture picture, Scale x, Scale field, Func<double, double> y)
     {
         if (picture.Line is not { } line)
         {
             return [];
         }
 
-        var places = Places(x).Select(at => (At: x.At(at), Line: line(at))).ToList();
-        return
-        [
-            .. places.Select(place => new StripPoint(place.At, y(place.Line.Middle + place.Line.HalfWidth))),
-            .. Enumerable.Reverse(places).Select(place => new StripPoint(place.At, y(place.Line.Middle - place.Line.HalfWidth))),
-        ];
+        var upper = Edge(at => line(at).Middle + line(at).HalfWidth);
+        var lower = Edge(at => line(at).Middle - line(at).HalfWidth);
+        return [.. upper, .. lower.Reverse()];
+
+        IEnumerable<StripPoint> Edge(Func<double, double> edge) => FieldCut
+            .WithCuts([.. Places(x).Select(at => new StripPoint(at, edge(at)))], field)
+            .Select(point => new StripPoint(x.At(point.X), y(point.Y)));
     }
 
-    private static IReadOnlyList<StripPoint> Line(TrendPicture picture, Scale x, Func<double, double> y) =>
+    // Only what lies in the field: a line that leaves it ends there.
+    private static IReadOnlyList<StripPoint> Line(TrendPicture picture, Scale x, Scale field, Func<double, double> y) =>
         picture.Line is { } line
-            ? [.. Places(x).Select(at => new StripPoint(x.At(at), y(line(at).Middle)))]
+            ? [.. FieldCut.Within([.. Places(x).Select(at => new StripPoint(at, line(at).Middle))], field)
+                .Select(point => new StripPoint(x.At(point.X), y(point.Y)))]
             : [];
 
     private static IEnumerable<double> Places(Scale x) =>

@@ -1,0 +1,85 @@
+using System.CommandLine;
+using InspectLog.App.Archiving;
+using InspectLog.App.Media;
+using InspectLog.Archives.Making;
+using InspectLog.Checks;
+using InspectLog.Journal;
+using InspectLog.Journal.Verification;
+using InspectLog.Photos;
+
+namespace InspectLog.App.Commands;
+
+/// <summary>Makes the archive of a vehicle. Works while the garage is in use.</summary>
+internal sealed class ExportVerb : Verb
+{
+    private readonly Option<string> _data = DataFolderOption.Of("The data folder.");
+    private readonly Option<string> _vehicle = new("--vehicle") { Description = "Id of the vehicle, as its address has it.", HelpName = "ID", Required = true };
+    private readonly Option<string> _to = new("--to") { Description = "Folder the archive is put into; made when missing.", HelpName = "DIR", Required = true };
+    private readonly Option<bool> _zip = new("--zip") { Description = "Make one ZIP file and not a folder." };
+
+    private readonly Option<string> _profile = new("--profile")
+    {
+        Description = $"What of it is given: {string.Join(" or ", ArchiveProfiles.All.Select(profile => profile.Id))}.",
+        DefaultValueFactory = _ => ArchiveProfiles.Everything.Id,
+    };
+
+    public ExportVerb(Surroundings surroundings)
+        : base(
+            "export",
+            "Make the archive of a vehicle: its journal, recordings, photos, check sheets, reports and readings, as a folder that anybody can check (BagIt). The garage may be in use.",
+            surroundings)
+    {
+        _to.Validators.Add(given => PathGiven.RefuseEmpty(given, "--to needs the name of a folder."));
+        _profile.AcceptOnlyFromAmong([.. ArchiveProfiles.All.Select(profile => profile.Id)]);
+        Add(_data);
+        Add(_vehicle);
+        Add(_to);
+        Add(_profile);
+        Add(_zip);
+    }
+
+    public override IReadOnlyList<string> Examples =>
+    [
+        "inspectlog export --vehicle marigold --to /srv/archives",
+        "inspectlog export --data /srv/garage --vehicle marigold --to /srv/archives --profile buyer --zip",
+    ];
+
+    protected override async Task<int> RunAsync(ParseResult arguments, CancellationToken stop)
+    {
+        var into = arguments.GetRequiredValue(_to);
+        var photos = Surroundings.OpenPhotos();
+        using var workers = photos as IDisposable;
+        var maker = new ArchiveMaker(
+            new ReportFiles(Path.Combine(AppContext.BaseDirectory, "wwwroot")), new CleanCopies(photos), BuiltInSheets.FileOf, Surroundings.Time);
+        try
+        {
+            var archive = await maker.MakeAsync(
+                Reading(arguments.GetRequiredValue(_data), arguments.GetRequiredValue(_vehicle)),
+                ArchiveProfiles.Find(arguments.GetRequiredValue(_profile))!,
+                arguments.GetValue(_zip) ? (name, day) => new ZipTarget(into, name, day) : (name, _) => new FolderTarget(into, name),
+                new BytesProgress(Surroundings.Error, Surroundings.Time),
+                stop);
+            Surroundings.Out.WriteLine(archive);
+            return ExitCodes.Done;
+        }
+        catch (ArchiveRefusedException refused)
+        {
+            throw new CommandException(ExitCodes.No, refused.Message, refused);
+        }
+    }
+
+    private static VehicleReading Reading(string folder, string vehicle)
+    {
+        try
+        {
+            return VehicleReading.Of(folder, vehicle);
+        }
+        catch (UnknownVehicleException)
+        {
+            var known = VehicleReading.VehiclesIn(folder);
+            throw CommandException.BadInput(known.Count == 0
+                ? $"There is no vehicle in {folder}. Name the data folder with --data FOLDER."
+                : $"There is no vehicle \"{vehicle}\" in {folder}. Those there are: {string.Join(", ", known)}.");
+        }
+    }
+}

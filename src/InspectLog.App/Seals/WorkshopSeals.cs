@@ -1,0 +1,59 @@
+using InspectLog.Journal;
+using InspectLog.Journal.Record;
+using InspectLog.Journal.Sealing;
+
+namespace InspectLog.App.Seals;
+
+/// <summary>The seals of the garage that is open, and their key.</summary>
+public sealed class WorkshopSeals(Garage garage, TimeProvider time)
+{
+    /// <summary>Where the key is kept.</summary>
+    public SealKeyFile Keys { get; } = new(garage.Folder);
+
+    /// <summary>Seals the record of a vehicle as it is now. The first seal makes the key.</summary>
+    /// <param name="vehicleId">The vehicle.</param>
+    /// <param name="passphrase">What the key is kept under, or is to be kept under; empty for none.</param>
+    /// <returns>Why it was not sealed, in a sentence; null where it was.</returns>
+    public string? Seal(string vehicleId, string passphrase)
+    {
+        try
+        {
+            using var key = Keys.ReadOrMake(passphrase.Length == 0 ? null : passphrase);
+            new Sealer(time, ProgramName.WithVersion).Seal(SealFolder.Of(garage.Folder, vehicleId), vehicleId, Chain(vehicleId), key);
+            return null;
+        }
+        catch (Exception problem) when (problem is SealKeyException or SealRefusedException)
+        {
+            return problem.Message;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return $"The seal could not be written: {problem.Message}. The record itself is kept. Make room on the disk, or look at the rights of the data folder, and try again.";
+        }
+    }
+
+    /// <summary>How the record of a vehicle is sealed now.</summary>
+    public SealedState Of(string vehicleId)
+    {
+        var chain = Chain(vehicleId);
+        var report = SealsReport.Of(SealFolder.Of(garage.Folder, vehicleId).Read(), chain, vehicleId);
+        var newest = report.Seals.LastOrDefault(one => one.Comparison is { Stands: true });
+        return new(
+            newest?.Kept.Sound,
+            newest?.Comparison?.Later ?? 0,
+            newest?.Kept.Sound is { } seal
+                ? PrintedSeal.Of(seal)
+                : new(vehicleId, chain.Count, RecordHead.Of(chain.Count, chain.HashOf(chain.Count) ?? "", chain.Withheld), Key: null),
+            [.. SealWords.Faults(report, key: null)]);
+    }
+
+    private JournalChain Chain(string vehicleId) => JournalChain.Of(
+        garage.Entries(vehicleId), isDamaged: garage.Problems.Any(problem => problem.ReadOnly && problem.VehicleId == vehicleId));
+}
+
+/// <summary>How the record of a vehicle is sealed.</summary>
+/// <param name="Seal">The newest seal that the record keeps; null where it is not sealed.</param>
+/// <param name="Later">How many entries came after it.</param>
+/// <param name="Printed">What a printed page says of it, and its QR code.</param>
+/// <param name="Faults">What is wrong, each in a sentence.</param>
+public sealed record SealedState(SignedSeal? Seal, long Later, PrintedSeal Printed, IReadOnlyList<string> Faults);
