@@ -37,7 +37,7 @@ internal static class DictationCommand
         }
 
         var files = arguments.Where(argument => argument.EndsWith(".jsonl", StringComparison.Ordinal)).ToList();
-        ScoreTexts(reader, files.Count > 0 ? files : Corpus.Files(), misses);
+        ScoreTexts(files.Count > 0 ? files : Corpus.Files(), misses);
         if (arguments.Contains("--text"))
         {
             return 0;
@@ -58,8 +58,9 @@ internal static class DictationCommand
 
     // Each file by itself, and within it each form. The misses of the part that is only scored are never shown: who
     // reads them begins to tune to them.
-    private static void ScoreTexts(FindingReader reader, IEnumerable<string> files, bool misses)
+    private static void ScoreTexts(IEnumerable<string> files, bool misses)
     {
+        var readers = new SheetReaders();
         foreach (var file in files)
         {
             var shown = misses && Path.GetFileName(file) != Corpus.ScoredOnly;
@@ -68,7 +69,7 @@ internal static class DictationCommand
                 var score = new Score();
                 foreach (var utterance in form)
                 {
-                    score.Add(utterance, utterance.Text, reader.Read(utterance.Text, utterance.OpenCheck));
+                    score.Add(utterance, utterance.Text, readers.Read(utterance));
                 }
 
                 score.Print(Console.Out, $"{Path.GetFileName(file)}, {form.Key}", shown);

@@ -40,13 +40,13 @@ internal sealed class Score
         if (utterance.Findings.Count == 0)
         {
             Talk = (Talk.All + 1, Talk.Proposed + (read.Count > 0 ? 1 : 0),
-                Talk.UnmarkedReading + (findings.Any(finding => finding.Kind == FindingKind.Reading && finding.Doubt is null) ? 1 : 0));
+                Talk.UnmarkedReading + (findings.Any(finding => finding.Kind == FindingKind.Reading && finding.IsPlain) ? 1 : 0));
         }
 
         if (!exact)
         {
             _misses.Add($"{utterance.Id} {heard}\n    meant: {List(utterance.Findings)}\n    read:  {List(read)}"
-                + string.Concat(findings.Where(finding => finding.Doubt is not null).Take(1).Select(finding => $"\n    doubt: {finding.Doubt}")));
+                + string.Concat(findings.Where(finding => !finding.IsPlain).Take(1).Select(finding => $"\n    doubts: {string.Join("; ", finding.Doubts)}")));
         }
     }
 
@@ -79,7 +79,7 @@ internal sealed class Score
             {
                 left.RemoveAt(match);
             }
-            else if (findings[i].Doubt is null)
+            else if (findings[i].IsPlain)
             {
                 WrongUnmarked++;
             }

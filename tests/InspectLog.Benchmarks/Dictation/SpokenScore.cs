@@ -1,8 +1,9 @@
-using System.Diagnostics;
 using InspectLog.Benchmarks.Dictation.Voices;
 using InspectLog.Dictation.Hearing;
 using InspectLog.Dictation.Understanding;
 using InspectLog.Dictation.Understanding.Vocabulary;
+using InspectLog.Inspecting.Standing;
+using System.Diagnostics;
 
 namespace InspectLog.Benchmarks.Dictation;
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using InspectLog.Checks;
 
 namespace InspectLog.Benchmarks.Dictation;
 
@@ -11,6 +12,12 @@ namespace InspectLog.Benchmarks.Dictation;
 /// <param name="Findings">What it means; empty for speech that is no finding.</param>
 internal sealed record Utterance(string Id, string Text, string Form, string? OpenCheck, IReadOnlyList<ExpectedFinding> Findings)
 {
+    /// <summary>Id of the check sheet it is said with.</summary>
+    public string Sheet { get; init; } = BuiltInSheets.IgnitionBreakerless;
+
+    /// <summary>How many cylinders the car has.</summary>
+    public int Cylinders { get; init; } = CheckSheet.UsualCylinders;
+
     public static IReadOnlyList<Utterance> Load(string file) =>
         [.. File.ReadLines(file).Where(line => line.Length > 0).Select(Parse)];
 
@@ -23,6 +30,10 @@ internal sealed record Utterance(string Id, string Text, string Form, string? Op
             root.GetProperty("text").GetString()!,
             root.TryGetProperty("form", out var form) ? form.GetString()! : "spoken",
             root.TryGetProperty("open", out var open) && open.ValueKind == JsonValueKind.String ? open.GetString() : null,
-            [.. root.GetProperty("findings").EnumerateArray().Select(ExpectedFinding.From)]);
+            [.. root.GetProperty("findings").EnumerateArray().Select(ExpectedFinding.From)])
+        {
+            Sheet = root.TryGetProperty("sheet", out var sheet) && sheet.ValueKind == JsonValueKind.String ? sheet.GetString()! : BuiltInSheets.IgnitionBreakerless,
+            Cylinders = root.TryGetProperty("cylinders", out var cylinders) ? cylinders.GetInt32() : CheckSheet.UsualCylinders,
+        };
     }
 }

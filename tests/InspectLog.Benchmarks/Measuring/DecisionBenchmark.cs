@@ -9,8 +9,8 @@ namespace InspectLog.Benchmarks.Measuring;
 public class DecisionBenchmark
 {
     private readonly Limits _limits = Limits.Of(0.6, 2.0);
-    private readonly DisplayedReading _single = new([1.95], new Accuracy(0.8, 3), 0.01);
-    private readonly DisplayedReading _repeats = new([1.95, 1.93, 1.96, 1.94], new Accuracy(0.8, 3), 0.01);
+    private readonly DisplayedReading _single = new([0.72], new Accuracy(0.8, 3), 0.01);
+    private readonly DisplayedReading _repeats = new([0.72, 0.70, 0.73, 0.71], new Accuracy(0.8, 3), 0.01);
     private readonly DisplayedReading _close = new([12.612, 12.613, 12.611, 12.614], new Accuracy(0.5, 2), 0.001);
     private readonly Bracket _bracket = new(1.9, 2.1);
     private readonly DisplayedReading _full = new([2.15, 2.13, 2.16], new Accuracy(0.8, 3), 0.01)

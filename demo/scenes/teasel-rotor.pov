@@ -1,4 +1,4 @@
-// Otter's rotor: the tip of the blade burnt away and blackened.
+// Teasel's rotor: the tip of the blade burnt away and blackened.
 #include "workshop.inc"
 #include "rotor.inc"
 

@@ -1,4 +1,4 @@
-// Otter: a small van of the sixties with a stub nose, brown below and cream above, of no particular make.
+// Teasel: a small van of the sixties with a stub nose, brown below and cream above, of no particular make.
 #include "workshop.inc"
 #include "car.inc"
 
@@ -105,7 +105,7 @@ union {
     object { Round_Lamp(0.105) translate <2.075, 0.82, -0.585 + 1.17 * I> }
     object { Round_Lamp(0.045) translate <2.085, 0.60, -0.60 + 1.20 * I> }
   #end
-  object { Name_Plate("OTTER") scale <1, 1, 0.8> translate <2.225, 0.45, 0> }
+  object { Name_Plate("TEASEL") scale <1, 1, 0.8> translate <2.225, 0.45, 0> }
   object { superellipsoid { <0.3, 0.3> scale <0.075, 0.012, 0.018> } translate <0.10, 1.02, -0.872> texture { M_Chrome } }
   object { superellipsoid { <0.3, 0.3> scale <0.075, 0.012, 0.018> } translate <-0.98, 1.02, -0.872> texture { M_Chrome } }
   // Mirror on a stalk, wipers.

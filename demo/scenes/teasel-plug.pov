@@ -1,4 +1,4 @@
-// Otter's plug 3: dry soot over nose, electrodes and the end of the shell; its neighbour beside it is tan.
+// Teasel's plug 3: dry soot over nose, electrodes and the end of the shell; its neighbour beside it is tan.
 #include "workshop.inc"
 #include "plug.inc"
 

@@ -1,4 +1,4 @@
-// Otter's cap: black, the contact of tower 2 burnt and the wall behind it sooted.
+// Teasel's cap: black, the contact of tower 2 burnt and the wall behind it sooted.
 #include "workshop.inc"
 #include "cap.inc"
 
