@@ -14,6 +14,7 @@ internal static class OtherProcess
         string[] command = [.. under, Own, verb, folder];
         return Process.Start(new ProcessStartInfo(command[0], command[1..])
         {
+            RedirectStandardInput = true,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         })!;
