@@ -18,6 +18,10 @@ public partial class ConformityRuleTests
         { new DisplayedReading([1], new Accuracy(1, 1), -0.1), "above 0" },
         { new DisplayedReading([1], new Accuracy(1, 1), double.NaN), "above 0" },
         { new DisplayedReading([1], new Accuracy(1, 1), double.PositiveInfinity), "above 0" },
+        { Known(-1, 4), "known scatter" },
+        { Known(double.NaN, 4), "known scatter" },
+        { Known(double.PositiveInfinity, null), "known scatter" },
+        { Known(0.1, 0.5), "known scatter" },
         { new Bracket(0.4, 0.3), "larger than" },
         { new Bracket(0.3, 0.3), "larger than" },
         { new Bracket(double.NaN, 0.3), "finite" },
@@ -34,6 +38,8 @@ public partial class ConformityRuleTests
         Assert.Contains(reason, refusal.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("Parameter", refusal.Message, StringComparison.Ordinal);
     }
+
+    private static DisplayedReading Known(double scatter, double? degrees) => new([1], new(1, 1), 0.1) { Scatter = new(scatter, degrees) };
 
     private sealed record Guess : Reading;
 

@@ -39,6 +39,10 @@ public class ShownTests
     }
 
     [Fact]
+    public void One_repeat_too_large_to_be_worked_with_is_enough() =>
+        Assert.Equal(Workable.Problem, Assert.IsType<Shown.Never>(By(High with { Ranges = null }, Units.Ohm, 190, 2e15, 191)).Problem);
+
+    [Fact]
     public void Value_between_steps_is_asked_about_with_both_neighbours()
     {
         var between = Assert.IsType<Shown.BetweenSteps>(By(Low, Units.Ohm, 0.8, 0.75, 0.7));

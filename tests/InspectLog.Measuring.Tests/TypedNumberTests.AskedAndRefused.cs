@@ -3,6 +3,12 @@ namespace InspectLog.Measuring.Tests;
 /// <content>What is asked about, and what is refused in which words.</content>
 public partial class TypedNumberTests
 {
+    [Theory]
+    [InlineData("abcdefghijklmnopqrst", "“abcdefghijklmnopqrst” is")]
+    [InlineData("abcdefghijklmnopqrstu", "“abcdefghijklmnopqrst…” is")]
+    public void Refusal_repeats_twenty_characters_of_what_was_typed(string typed, string said) =>
+        Assert.StartsWith(said.Replace('“', '"').Replace('”', '"'), Assert.IsType<TypedNumber.Refused>(Resistance(typed)).Message, StringComparison.Ordinal);
+
     [Fact]
     public void Degrees_without_their_scale_are_asked_about() =>
         IsAsked([30, -1.1111111111111112], TypedNumber.Read(
