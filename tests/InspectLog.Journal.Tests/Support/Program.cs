@@ -7,6 +7,7 @@ internal static class Program
     {
         ["append-until-killed", var folder] => Task.FromResult(AppendUntilKilled.Run(folder)),
         ["append-once", var folder] => Task.FromResult(AppendOnce.Run(folder)),
+        ["back-up-until-killed", var folder] => Task.FromResult(Backups.BackUpUntilKilled.Run(folder)),
         _ => Xunit.Runner.InProc.SystemConsole.ConsoleRunner.Run(args),
     };
 }
