@@ -72,7 +72,7 @@ public sealed class BackupPagesTests : IDisposable
         await using var app = await TestApp.StartAsync(time: clock);
         await app.AddVehicleAsync();
         Assert.DoesNotContain("backup yet", await SaidAsync(app), StringComparison.Ordinal);
-        app.Garage.Append("marigold", "Tess Okafor", _ => [.. Enumerable.Range(0, BackupReminder.WorthOne).Select(n => new NoteWritten(0, null, $"Note {n}"))]);
+        app.Garage.Append("marigold", "Tess Okafor", _ => [.. Enumerable.Range(0, BackupReminder.WorthOne).Select(n => new VehicleDescribed("Marigold", $"Described {n}", null))]);
         Assert.Contains("There is no backup yet", await SaidAsync(app), StringComparison.Ordinal);
 
         new BackupRecord(app.Folder).Completed(new Backup(app.Folder, To, clock, "InspectLog").Run(stop: TestContext.Current.CancellationToken), To);
