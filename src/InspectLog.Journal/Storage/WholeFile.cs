@@ -1,5 +1,3 @@
-using Microsoft.Win32.SafeHandles;
-
 namespace InspectLog.Journal.Storage;
 
 /// <summary>Writes a file so that under its name it is there whole or not at all, and what was there before stays where that
@@ -22,8 +20,8 @@ internal static class WholeFile
         {
             using (var file = Create(fresh))
             {
-                durable.Write(file, bytes, 0);
-                durable.Sync(file);
+                durable.Write(file.SafeFileHandle, bytes, 0);
+                durable.Sync(file.SafeFileHandle);
             }
 
             File.Move(fresh, path, overwrite);
@@ -35,7 +33,7 @@ internal static class WholeFile
         }
     }
 
-    private static SafeFileHandle Create(string path)
+    private static FileStream Create(string path)
     {
         var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None, BufferSize = 0 };
         if (!OperatingSystem.IsWindows())
@@ -43,7 +41,6 @@ internal static class WholeFile
             options.UnixCreateMode = OwnerFile;
         }
 
-        // The stream has no buffer and is not used: its handle is all that is wanted of it, made with the owner's rights.
-        return new FileStream(path, options).SafeFileHandle;
+        return new FileStream(path, options);
     }
 }
