@@ -36,15 +36,18 @@ public sealed class BackupDesk : IDisposable, IProgress<BackupProgress>
     }
 
     /// <summary>Begins a backup where none is under way.</summary>
+    /// <param name="to">The folder it goes to.</param>
+    /// <param name="isUnattended">Whether nobody looks on: then none is begun where one was before and is not any more, since the
+    /// disk it is on may not be plugged in, and a folder of its name would be made elsewhere.</param>
     /// <returns>The work on it.</returns>
-    public Task Begin(string to)
+    public Task Begin(string to, bool isUnattended = false)
     {
         lock (_gate)
         {
             if (_progress is null)
             {
                 _progress = new(0, 0);
-                _work = Task.Run(() => Make(to), CancellationToken.None);
+                _work = Task.Run(() => Make(to, isUnattended), CancellationToken.None);
             }
 
             return _work;
@@ -68,10 +71,15 @@ public sealed class BackupDesk : IDisposable, IProgress<BackupProgress>
         _stop.Dispose();
     }
 
-    private void Make(string to)
+    private void Make(string to, bool isUnattended)
     {
         try
         {
+            if (isUnattended && Record.Last.To == Path.GetFullPath(to) && !Backup.IsIn(to))
+            {
+                throw new BackupRefusedException($"The backup that was in {to} is not there any more. Plug its disk in; where it is gone for good, press “Back up now” on the page of the backups.");
+            }
+
             Record.Completed(new Backup(_garage.Folder, to, _time, ProgramName.WithVersion).Run(progress: this, stop: _stop.Token), to);
         }
         catch (OperationCanceledException)

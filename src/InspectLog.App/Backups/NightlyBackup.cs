@@ -53,7 +53,7 @@ public sealed class NightlyBackup(BackupDesk desk, TimeProvider time) : Backgrou
             return; // nothing can be written here, which the garage says itself
         }
 
-        await desk.Begin(folder).WaitAsync(stop);
+        await desk.Begin(folder, isUnattended: true).WaitAsync(stop);
     }
 
     private static DateTimeOffset? Newer(DateTimeOffset? one, DateTimeOffset? other) => one > other || other is null ? one : other;

@@ -29,6 +29,9 @@ public sealed class Backup
         (_time, _program) = (time, program);
     }
 
+    /// <summary>Whether a backup that was completed is in a folder.</summary>
+    public static bool IsIn(string folder) => File.Exists(Path.Combine(folder, BackupManifest.FileName));
+
     /// <summary>Makes the backup, or brings the one that is there up to date.</summary>
     /// <param name="withKeys">Whether the keys of seals and certificates go into it. Those that are in it stay.</param>
     /// <param name="progress">Is told how far it is.</param>

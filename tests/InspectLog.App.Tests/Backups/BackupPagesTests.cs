@@ -104,6 +104,26 @@ public sealed class BackupPagesTests : IDisposable
         Assert.True(JournalVerifier.Verify(To).IsIntact);
     }
 
+    [Fact]
+    public async Task Backup_whose_disk_is_not_plugged_in_is_told_and_not_made_elsewhere_by_night()
+    {
+        var clock = new FakeTimeProvider(new DateTimeOffset(2026, 12, 1, 22, 0, 0, TimeSpan.Zero));
+        await using var app = await TestApp.StartAsync(time: clock);
+        await app.AddVehicleAsync();
+        var record = new BackupRecord(app.Folder);
+        record.Completed(new Backup(app.Folder, To, clock, "InspectLog").Run(stop: TestContext.Current.CancellationToken), To);
+        record.Keep(new(To, true, 14));
+        Directory.Move(To, To + "-away");
+
+        await UntilAsync(app, clock, last => last.Failure is not null);
+
+        Assert.False(Directory.Exists(To));
+        Assert.Contains("Plug its disk in", await SaidAsync(app), StringComparison.Ordinal);
+        await app.PostForRedirectAsync("/backup/now");
+        await UntilAsync(app, clock, last => last.Failure is null);
+        Assert.True(Backup.IsIn(To));
+    }
+
     [Theory]
     [InlineData(null, "2026-12-02T10:00:00+01:00", true)]
     [InlineData("2026-12-02T01:59:00+01:00", "2026-12-02T02:00:00+01:00", true)]
