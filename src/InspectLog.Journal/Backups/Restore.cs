@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using InspectLog.Journal.Storage;
 
 namespace InspectLog.Journal.Backups;
@@ -27,6 +28,9 @@ public sealed class Restore
 
     private string Making => _data + ".restoring";
 
+    /// <summary>Says of which backup it is made.</summary>
+    private string Mark => Path.Combine(Making, ".of");
+
     /// <summary>Restores. What an earlier try that was broken off had done already is not done again.</summary>
     /// <param name="progress">Is told how far it is.</param>
     /// <param name="stop">Gives it up.</param>
@@ -44,6 +48,7 @@ public sealed class Restore
         var (done, of) = (0L, manifest.Files.Sum(file => file.Bytes));
         try
         {
+            Begin(manifest);
             foreach (var file in manifest.Files)
             {
                 stop.ThrowIfCancellationRequested();
@@ -63,6 +68,19 @@ public sealed class Restore
         }
 
         return new(manifest, problems);
+    }
+
+    /// <summary>Goes on with what an earlier try has made of this very backup; of another one, nothing stays.</summary>
+    private void Begin(BackupManifest manifest)
+    {
+        var id = Convert.ToHexStringLower(SHA256.HashData(manifest.Write()));
+        if (Directory.Exists(Making) && (!File.Exists(Mark) || File.ReadAllText(Mark) != id))
+        {
+            Directory.Delete(Making, recursive: true);
+        }
+
+        Directory.CreateDirectory(Making);
+        File.WriteAllText(Mark, id);
     }
 
     private BackupManifest ReadManifest()
@@ -116,6 +134,7 @@ public sealed class Restore
 
     private void TakePlace()
     {
+        File.Delete(Mark);
         foreach (var folder in Directory.EnumerateDirectories(Making, "*", SearchOption.AllDirectories).Prepend(Making))
         {
             _durable.SyncFolder(folder);

@@ -49,12 +49,26 @@ public sealed class RestoreTests : IDisposable
         Assert.False(Directory.Exists(_folder.At("back")));
         var there = Directory.GetFiles(_folder.At("back.restoring"), "*", SearchOption.AllDirectories);
         var written = there.ToDictionary(file => Path.GetRelativePath(_folder.At("back.restoring"), file), File.GetLastWriteTimeUtc);
+        written.Remove(".of");
         Assert.Equal(3, written.Count);
 
         new Restore(From, _folder.At("back")).Run(stop: Stop);
 
         Assert.All(written, file => Assert.Equal(file.Value, File.GetLastWriteTimeUtc(_folder.At("back", file.Key))));
         Assert.Equal(SomeBackup.Files(_folder.At("garage")), SomeBackup.Files(_folder.At("back")));
+    }
+
+    [Fact]
+    public void Restoring_of_another_backup_takes_nothing_over_from_the_one_that_was_broken_off()
+    {
+        SomeBackup.Grow(_folder.At("other"), 1, seed: 5);
+        SomeBackup.Run(_folder.At("other"), _folder.At("backup-of-other"));
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(Stop);
+        Assert.Throws<OperationCanceledException>(() => new Restore(From, _folder.At("back")).Run(new StopAfter(4, stop), stop.Token));
+
+        new Restore(_folder.At("backup-of-other"), _folder.At("back")).Run(stop: Stop);
+
+        Assert.Equal(SomeBackup.Files(_folder.At("other")), SomeBackup.Files(_folder.At("back")));
     }
 
     [Fact]
