@@ -23,6 +23,12 @@ public static class Links
     /// <summary>What journals lack of what was noted of them.</summary>
     public const string Losses = "/losses";
 
+    /// <summary>Backups of the garage.</summary>
+    public const string Backup = "/backup";
+
+    /// <summary>Makes one at once.</summary>
+    public const string BackUpNow = "/backup/now";
+
     /// <summary>The key of the workshop's seals.</summary>
     public const string SealKey = "/seal-key";
 

@@ -123,9 +123,10 @@ public sealed partial class Garage : IDisposable
     /// number is found with a comma or a point.</summary>
     public IReadOnlyList<SearchHit> Search(string words) => Ranking.Of(_index.Search(words), words, FindVehicle);
 
-    /// <summary>Recordings that have no transcript yet and whose journal can take one, oldest first.</summary>
+    /// <summary>Recordings that have no transcript yet and whose journal can take one, oldest first. Those that came in from
+    /// elsewhere are not among them until somebody asks: read in two garages, the two journals would part.</summary>
     public IReadOnlyList<WaitingRecording> WaitingRecordings() =>
-        [.. _index.Waiting().Where(one => _vehicles.GetValueOrDefault(one.VehicleId) is { Damage: null } && !IsLookedAtOnly)];
+        [.. _index.Waiting().Where(one => !IsLookedAtOnly && _vehicles.GetValueOrDefault(one.VehicleId) is { Damage: null } journal && IsToBeRead(journal.Now.State, one))];
 
     /// <summary>Deletes the index and makes it again from the journals.</summary>
     public void RebuildIndex() => _index.Rebuild();
@@ -149,6 +150,9 @@ public sealed partial class Garage : IDisposable
         _lock?.Dispose();
     }
 
+    private static bool IsToBeRead(VehicleState vehicle, WaitingRecording one) =>
+        vehicle.Inspection(one.Inspection)?.FindVoiceNote(one.Recording) is not { AwaitsAsking: true };
+
     private IReadOnlyList<EntryBody> Admitted(VehicleState vehicle, IReadOnlyList<EntryBody> bodies) =>
         bodies.Select(body => _rules.Refusal(vehicle, body)).FirstOrDefault(reason => reason is not null) is { } refusal
             ? throw new EntryRefusedException(refusal)
@@ -158,7 +162,7 @@ public sealed partial class Garage : IDisposable
         _vehicles.GetValueOrDefault(vehicleId) ?? throw new UnknownVehicleException(vehicleId);
 
     private OpenJournal<VehicleState> OpenVehicle(string id) => new(
-        FileAt(_folder.Journal(id)), VehicleState.Before(id), (state, entry) => state.Apply(entry), _time, mustHoldEntries: true);
+        FileAt(_folder.Journal(id)), VehicleState.Before(id) with { CameIn = CameIn.In(_folder.Vehicle(id)) }, (state, entry) => state.Apply(entry), _time, mustHoldEntries: true);
 
     private JournalFile FileAt(string path) => new(path, _durable, _latch);
 

@@ -30,7 +30,7 @@ public sealed partial class Garage
             }
 
             var id = VehicleIds.New(preferredId, id => Directory.Exists(_folder.Vehicle(id)));
-            _latch.Guard(() => MakeVehicle(id, journal, withheld));
+            _latch.Guard(() => MakeVehicle(id, journal, written.Count, withheld));
             Remember(withheld);
             var opened = OpenVehicle(id);
             _vehicles[id] = opened;
@@ -55,7 +55,13 @@ public sealed partial class Garage
         var after = Journal(vehicleId).Continue(
             written,
             lines => journal[JournalLines.StartAfter(journal.Span, lines)..],
-            () => KeepWithheld(vehicleId, withheld),
+            state =>
+            {
+                KeepWithheld(vehicleId, withheld);
+                var came = state.CameIn.With(state.NextSequence, written.Count);
+                _latch.Guard(() => came.Keep(_folder.Vehicle(vehicleId), _durable));
+                return state with { CameIn = came };
+            },
             (now, entries) => _index.Add(now.State, entries));
         NoteArrival(written);
         return after;
@@ -98,14 +104,16 @@ public sealed partial class Garage
         };
     }
 
-    private void MakeVehicle(string id, ReadOnlyMemory<byte> journal, IReadOnlyList<WithheldMedia> withheld)
+    private void MakeVehicle(string id, ReadOnlyMemory<byte> journal, int count, IReadOnlyList<WithheldMedia> withheld)
     {
         var folder = _folder.VehicleInTheMaking(id);
         Directory.CreateDirectory(folder);
         if (withheld.Count > 0)
         {
-            WriteWhole(folder, WithheldMediaList.FileName, WithheldMediaList.Write(withheld));
+            WholeFile.Write(_durable, Path.Combine(folder, WithheldMediaList.FileName), WithheldMediaList.Write(withheld));
         }
+
+        CameIn.None.With(1, count).Keep(folder, _durable);
 
         FileAt(Path.Combine(folder, DataFolder.JournalName)).Append(journal);
         Directory.Move(folder, _folder.Vehicle(id));
@@ -120,22 +128,9 @@ public sealed partial class Garage
         var all = before.UnionBy(withheld, one => one.File.Sha256).ToList();
         if (all.Count > before.Count)
         {
-            _latch.Guard(() => WriteWhole(folder, WithheldMediaList.FileName, WithheldMediaList.Write(all)));
+            _latch.Guard(() => WholeFile.Write(_durable, Path.Combine(folder, WithheldMediaList.FileName), WithheldMediaList.Write(all)));
             Remember(all);
         }
-    }
-
-    private void WriteWhole(string folder, string name, byte[] bytes)
-    {
-        var incoming = Path.Combine(folder, $"{name}.new");
-        using (var file = File.OpenHandle(incoming, FileMode.Create, FileAccess.Write))
-        {
-            _durable.Write(file, bytes, 0);
-            _durable.Sync(file);
-        }
-
-        File.Move(incoming, Path.Combine(folder, name), overwrite: true);
-        _durable.SyncFolder(folder);
     }
 
     private void Remember(IEnumerable<WithheldMedia> withheld) => ImmutableInterlocked.Update(

@@ -65,14 +65,14 @@ internal sealed class OpenJournal<TState>
     /// <summary>Adds the entries that a newer state of this journal has more.</summary>
     /// <param name="newer">All its entries.</param>
     /// <param name="linesAfter">Its lines after so many, in bytes.</param>
-    /// <param name="before">Called before they are written, where there are any.</param>
+    /// <param name="before">Called before they are written, where there are any; gives the state they join.</param>
     /// <param name="kept">Called when they are on disk.</param>
     /// <exception cref="FormatException">It is not the same journal as far as both go.</exception>
     /// <exception cref="JournalReadOnlyException">Nothing can be written.</exception>
     public TState Continue(
         ImmutableList<JournalEntry> newer,
         Func<int, ReadOnlyMemory<byte>> linesAfter,
-        Action before,
+        Func<TState, TState> before,
         Action<Snapshot, IReadOnlyList<JournalEntry>> kept)
     {
         lock (_appending)
@@ -87,9 +87,9 @@ internal sealed class OpenJournal<TState>
             if (newer.Count > known.Count)
             {
                 var further = newer.GetRange(known.Count, newer.Count - known.Count);
-                before();
+                var state = before(_now.State);
                 _file.Continue(linesAfter(known.Count).Span);
-                _now = new(further.Aggregate(_now.State, _apply), known.AddRange(further));
+                _now = new(further.Aggregate(state, _apply), known.AddRange(further));
                 kept(_now, further);
             }
 

@@ -4,6 +4,7 @@ import "./audio-file.js";
 import "./bench-swap.js";
 import "./close.js";
 import "./draft.js";
+import "./drop-file.js";
 import "./end-clock.js";
 import "./forms.js";
 import "./hands-free.js";

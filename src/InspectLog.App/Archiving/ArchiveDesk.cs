@@ -4,6 +4,7 @@ using InspectLog.App.Media;
 using InspectLog.Archives.Making;
 using InspectLog.Checks;
 using InspectLog.Journal;
+using InspectLog.Journal.Sealing;
 using InspectLog.Journal.Verification;
 using InspectLog.Photos.Developing;
 
@@ -30,13 +31,16 @@ public sealed class ArchiveDesk : IDisposable
     private string Folder => Path.Combine(_dataFolder, "archives");
 
     /// <summary>Begins to make an archive; gives its number.</summary>
-    public string Begin(string vehicle, ArchiveProfile profile)
+    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="profile">What of it is given.</param>
+    /// <param name="key">What it is sealed with, which is disposed here; null leaves it unsealed.</param>
+    public string Begin(string vehicle, ArchiveProfile profile, SealKey? key)
     {
         Sweep();
         var id = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
         var making = new ArchiveInMaking();
         _making[id] = making;
-        making.Work = Task.Run(() => MakeAsync(vehicle, id, profile, making), _stop.Token);
+        making.Work = Task.Run(() => MakeAsync(vehicle, id, profile, key, making), CancellationToken.None);
         return id;
     }
 
@@ -59,12 +63,14 @@ public sealed class ArchiveDesk : IDisposable
         _stop.Dispose();
     }
 
-    private async Task MakeAsync(string vehicle, string id, ArchiveProfile profile, ArchiveInMaking making)
+    private async Task MakeAsync(string vehicle, string id, ArchiveProfile profile, SealKey? key, ArchiveInMaking making)
     {
+        using var disposed = key;
         try
         {
             await _maker.MakeAsync(
-                VehicleReading.Of(_dataFolder, vehicle), profile, (name, day) => new ZipTarget(FolderOf(vehicle, id), name, day), making, _stop.Token);
+                VehicleReading.Of(_dataFolder, vehicle), profile, (name, day) => new ZipTarget(FolderOf(vehicle, id), name, day),
+                key is null ? null : new(new Sealer(_time, ProgramName.WithVersion), key), making, _stop.Token);
         }
         catch (ArchiveRefusedException refused)
         {

@@ -1,4 +1,5 @@
 using InspectLog.Archives.Making;
+using InspectLog.Journal.Sealing;
 
 namespace InspectLog.App.Archiving;
 
@@ -17,6 +18,15 @@ public abstract record ArchiveState
     {
         /// <summary>Bytes.</summary>
         public long Length { get; } = new FileInfo(File).Length;
+
+        /// <summary>Whether the archive is sealed.</summary>
+        public bool IsSealed { get; } = HoldsSeal(File);
+
+        private static bool HoldsSeal(string file)
+        {
+            using var zip = System.IO.Compression.ZipFile.OpenRead(file);
+            return zip.Entries.Any(entry => entry.FullName.EndsWith($"/{SealBundle.Jws}", StringComparison.Ordinal));
+        }
     }
 
     /// <summary>There is none, for a reason.</summary>

@@ -30,9 +30,10 @@ public sealed class ImportDesk : IDisposable
 
     /// <summary>Takes the file of an archive, and checks it. One that is not intact is not kept.</summary>
     /// <param name="file">Its bytes.</param>
+    /// <param name="printed">What a printed report says, to be held against it; empty where nothing was given.</param>
     /// <param name="stop">Gives it up.</param>
     /// <returns>What was found, and the archive's number; null where it is not intact.</returns>
-    public async Task<(string? Id, CheckedArchive Found)> TakeAsync(Stream file, CancellationToken stop)
+    public async Task<(string? Id, CheckedArchive Found)> TakeAsync(Stream file, string printed, CancellationToken stop)
     {
         Directory.CreateDirectory(_folder);
         var id = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
@@ -51,7 +52,7 @@ public sealed class ImportDesk : IDisposable
                 return (null, found);
             }
 
-            Keep(id, new(path, found.Facts!, Interlocked.Increment(ref _turn)));
+            Keep(id, new(path, found.Facts!, printed, Interlocked.Increment(ref _turn)));
             return (id, found);
         }
         catch
@@ -62,7 +63,8 @@ public sealed class ImportDesk : IDisposable
     }
 
     /// <summary>An archive that was sent; null where it is not here any more.</summary>
-    public ArchiveFacts? Find(string id) => _sent.GetValueOrDefault(id)?.Facts;
+    /// <returns>What it tells, and what a printed report was said to say.</returns>
+    public (ArchiveFacts Facts, string Printed)? Find(string id) => _sent.GetValueOrDefault(id) is { } sent ? (sent.Facts, sent.Printed) : null;
 
     /// <summary>Takes an archive in, and forgets it.</summary>
     /// <returns>The vehicle; null where the archive is not here any more.</returns>
@@ -116,5 +118,5 @@ public sealed class ImportDesk : IDisposable
         }
     }
 
-    private sealed record SentArchive(string Path, ArchiveFacts Facts, long Turn);
+    private sealed record SentArchive(string Path, ArchiveFacts Facts, string Printed, long Turn);
 }

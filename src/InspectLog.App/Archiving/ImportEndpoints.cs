@@ -7,6 +7,7 @@ using InspectLog.Archives.Importing;
 using InspectLog.Journal;
 using Microsoft.AspNetCore.WebUtilities;
 using Microsoft.Net.Http.Headers;
+using System.Text;
 
 namespace InspectLog.App.Archiving;
 
@@ -17,6 +18,8 @@ public static class ImportEndpoints
     /// the system, such as a full disk, has the system's number.</summary>
     private const int EndedEarly = unchecked((int)0x80131620);
 
+    private const int LongestPrinted = 1000;
+
     public static void MapImports(this IEndpointRouteBuilder app)
     {
         var import = app.MapGroup(Links.Import).WhoMay(Policies.Keep, Policies.Keep);
@@ -26,21 +29,27 @@ public static class ImportEndpoints
         import.MapPost("/{archive}", TakeIn).WithName("take-in-archive");
     }
 
-    private static IResult Form(Garage garage, string? problem) => Page.Of<ImportPage, ImportView>(
-        new(problem is null ? null : new("import", new Dictionary<string, string>(), new Dictionary<string, string> { ["archive"] = problem }), garage.Problems),
+    private static IResult Form(Garage garage, string? problem, string field = "archive", string printed = "") => Page.Of<ImportPage, ImportView>(
+        new(problem is null ? null : new("import", new Dictionary<string, string> { ["printed"] = printed }, new Dictionary<string, string> { [field] = problem }), garage.Problems),
         problem is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
 
     private static async Task<IResult> Send(HttpContext context, Garage garage, ImportDesk desk)
     {
         try
         {
-            if (await FileAsync(context.Request) is not { } file)
+            var (printed, file) = await PartsAsync(context.Request);
+            if (printed.Length > 0 && !PrintedCheck.CanRead(printed))
             {
-                return Form(garage, "Choose the ZIP file of an archive first.");
+                return Form(garage, "This is neither the head of a record, 64 digits and letters from a to f, nor the text of a report’s picture. Type it as printed, or leave it empty.", "printed", printed);
             }
 
-            var (id, found) = await desk.TakeAsync(file, context.RequestAborted);
-            return id is null ? Show(garage, null, found) : Results.Redirect(Links.Imported(id));
+            if (file is null)
+            {
+                return Form(garage, "Choose the ZIP file of an archive first.", printed: printed);
+            }
+
+            var (id, found) = await desk.TakeAsync(file, printed, context.RequestAborted);
+            return id is null ? Show(garage, null, found, printed) : Results.Redirect(Links.Imported(id));
         }
         catch (Exception cut) when (cut is InvalidDataException || (cut is IOException and not BadHttpRequestException && cut.HResult == EndedEarly))
         {
@@ -48,31 +57,47 @@ public static class ImportEndpoints
         }
     }
 
-    /// <summary>The file of the form, read as it comes: it may be larger than would fit anywhere else on the way. Null where none
-    /// was chosen.</summary>
-    private static async Task<Stream?> FileAsync(HttpRequest request)
+    /// <summary>What was typed, and the file, read as it comes: it may be larger than would fit anywhere else on the way. Null
+    /// where none was chosen.</summary>
+    private static async Task<(string Printed, Stream? File)> PartsAsync(HttpRequest request)
     {
+        var printed = "";
         if (!MediaTypeHeaderValue.TryParse(request.ContentType, out var type)
             || HeaderUtilities.RemoveQuotes(type.Boundary).Value is not { Length: > 0 } boundary)
         {
-            return null;
+            return (printed, null);
         }
 
         var form = new MultipartReader(boundary, request.Body);
         while (await form.ReadNextSectionAsync(request.HttpContext.RequestAborted) is { } section)
         {
-            if (ContentDispositionHeaderValue.TryParse(section.ContentDisposition, out var part)
-                && part.Name == "archive" && part.FileName.HasValue && part.FileName.Value!.Trim('"').Length > 0)
+            if (!ContentDispositionHeaderValue.TryParse(section.ContentDisposition, out var part))
             {
-                return section.Body;
+                continue;
+            }
+
+            if (part.Name == "printed" && !part.FileName.HasValue)
+            {
+                printed = await TextAsync(section.Body, request.HttpContext.RequestAborted);
+            }
+            else if (part.Name == "archive" && part.FileName.HasValue && part.FileName.Value!.Trim('"').Length > 0)
+            {
+                return (printed, section.Body);
             }
         }
 
-        return null;
+        return (printed, null);
     }
 
-    private static IResult Look(Garage garage, ImportDesk desk, string archive) => desk.Find(archive) is { } facts
-        ? Show(garage, archive, new([], facts))
+    /// <summary>The beginning of a text, which is longer than any that can be meant.</summary>
+    private static async Task<string> TextAsync(Stream body, CancellationToken stop)
+    {
+        var bytes = new byte[LongestPrinted];
+        return Encoding.UTF8.GetString(bytes, 0, await body.ReadAtLeastAsync(bytes, bytes.Length, throwOnEndOfStream: false, stop)).Trim();
+    }
+
+    private static IResult Look(Garage garage, ImportDesk desk, string archive) => desk.Find(archive) is var (facts, printed)
+        ? Show(garage, archive, new([], facts), printed)
         : Gone(garage);
 
     private static async Task<IResult> TakeIn(HttpContext context, Garage garage, ImportDesk desk, BenchEvents events, string archive)
@@ -96,7 +121,7 @@ public static class ImportEndpoints
     private static IResult Gone(Garage garage) =>
         Form(garage, "That archive is not here any more: it was taken in, or others were sent since. Send it again.");
 
-    private static IResult Show(Garage garage, string? id, CheckedArchive found) => Page.Of<ImportCheckPage, ImportCheckView>(
-        new(id, found.Faults, found.Facts, found.IsIntact ? ImportPlan.Of(found.Facts!, garage) : null, garage.Problems),
+    private static IResult Show(Garage garage, string? id, CheckedArchive found, string printed) => Page.Of<ImportCheckPage, ImportCheckView>(
+        new(id, found.Faults, found.Facts, found.IsIntact ? ImportPlan.Of(found.Facts!, garage) : null, found.Facts is { } facts ? PrintedCheck.Of(printed, facts.Seals.Chain) : null, garage.Problems),
         found.IsIntact ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
 }

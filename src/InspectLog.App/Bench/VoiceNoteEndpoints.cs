@@ -48,13 +48,16 @@ public static class VoiceNoteEndpoints
         HttpContext context, BenchDesk desk, TranscriptionSignal signal, string vehicle, long number, long recording)
     {
         var scene = desk.Scene;
-        if (scene.Inspection.FindVoiceNote(recording) is null)
+        if (scene.Inspection.FindVoiceNote(recording) is not { } note)
         {
             return Results.NotFound();
         }
 
-        scene = desk.Record(scene, now =>
-            now.Inspection.FindVoiceNote(recording) is { IsSetAside: true } ? [new TranscriptAsked(recording)] : []);
+        // One that came in with an archive is of an inspection that was closed elsewhere.
+        scene = desk.Record(
+            scene,
+            now => now.Inspection.FindVoiceNote(recording) is { IsSetAside: true } ? [new TranscriptAsked(recording)] : [],
+            afterClosing: note.AwaitsAsking);
         signal.Raise();
         return desk.Show(context, scene);
     }

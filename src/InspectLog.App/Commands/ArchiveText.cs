@@ -1,5 +1,7 @@
+using InspectLog.App.Ui;
 using InspectLog.Archives.BagIt;
 using InspectLog.Archives.Checking;
+using InspectLog.Journal.Sealing;
 
 namespace InspectLog.App.Commands;
 
@@ -13,12 +15,15 @@ internal static class ArchiveText
             output.WriteLine($"  {(fault.Path.Length > 0 ? fault.Path : "The archive")} {fault.Words}.");
     }
 
-    public static void WriteArchive(this TextWriter output, string path, IReadOnlyList<BagFault> faults, ArchiveFacts? facts)
+    public static void WriteArchive(this TextWriter output, string path, IReadOnlyList<BagFault> faults, ArchiveFacts? facts, string? key)
     {
-        if (faults.Count > 0)
+        var broken = facts?.Seals.Faults(key) ?? [];
+        if (faults.Count > 0 || broken.Count > 0)
             output.WriteFaults(path, faults);
         else
             output.WriteLine($"{path}: intact");
+        foreach (var fault in broken)
+            output.WriteLine($"  SEAL: {fault}");
         if (facts is null)
             return;
 
@@ -28,6 +33,10 @@ internal static class ArchiveText
         foreach (var (file, copy) in facts.Withheld)
             output.WriteLine($"  Withheld: {file.Sha256} ({file.Type}, {file.Bytes} bytes){(copy is null ? "" : "; a copy stands in its place, which only its maker vouches for")}.");
         output.WriteLine($"  Hash of the last entry: {facts.Head}");
-        output.WriteLine("  An archive that was made anew from its beginning, or cut at its end, looks intact by itself: compare this hash with one that was printed or sent.");
+        output.WriteLine($"  {HeadWords.Of(isDamaged: false)}: {facts.Seals.Chain.Record}");
+        foreach (var one in facts.Seals.Report.Seals.Where(one => one.Kept.Sound is not null))
+            output.WriteLine($"  {(one.Kept == facts.Seals.Own ? "Sealed as an archive on" : "Seal of")} {SealWords.Line(one)}");
+        foreach (var sentence in facts.Seals.Told())
+            output.WriteLine($"  {sentence}");
     }
 }

@@ -27,6 +27,8 @@ internal static class CommandLine
             new ExportVerb(surroundings),
             new ImportVerb(surroundings),
             new VerifyVerb(surroundings),
+            new BackupVerb(surroundings),
+            new RestoreVerb(surroundings),
             new SealVerb(surroundings),
             new SealKeyVerb(surroundings),
             new RebuildVerb(surroundings),

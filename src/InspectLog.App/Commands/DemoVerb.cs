@@ -43,7 +43,8 @@ internal sealed class DemoVerb : Verb
                 new SpeechStart(arguments.GetValue(_model), arguments.GetValue(_speechWhenNeeded)),
                 _network.Of(arguments),
                 arguments.GetValue(_open),
-                stop);
+                stop,
+                isInvented: true);
         }
         finally
         {

@@ -23,12 +23,14 @@ internal static class HeadOption
 
     /// <summary>Holds a printed head against journals and says what came out.</summary>
     /// <returns>Whether a journal is the one it was printed of, with nothing withheld since.</returns>
-    public static bool Compare(TextWriter output, VerificationReport report, string typed)
+    public static bool Compare(TextWriter output, IReadOnlyList<HeldJournal> journals, string typed)
     {
         var head = Digits(typed)!;
-        var found = report.Journals.Select(journal => (journal.File, Found: journal.Find(head))).Where(one => one.Found is not null).ToList();
+        var found = journals.Select(journal => (File: journal.Name, Found: journal.Chain.Find(head))).Where(one => one.Found is not null).ToList();
         foreach (var (file, comparison) in found)
             output.WriteLine($"{file}: {Words(comparison!)}");
+        foreach (var damaged in journals.Where(journal => journal.Chain.IsDamaged && journal.Chain.Record == head))
+            output.WriteLine($"{damaged.Name}: DAMAGED: its last entry that can be read is that of the paper. What stands in the damaged lines cannot be compared.");
         if (found.Count == 0)
             output.WriteLine(
                 "NO MATCH: no journal here has this head, at any of its entries. It was cut short or written anew since, or "

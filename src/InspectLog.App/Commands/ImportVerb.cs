@@ -4,6 +4,7 @@ using InspectLog.Archives.Checking;
 using InspectLog.Archives.Importing;
 using InspectLog.Inspecting.Words;
 using InspectLog.Journal;
+using InspectLog.Journal.Sealing;
 
 namespace InspectLog.App.Commands;
 
@@ -40,7 +41,7 @@ internal sealed class ImportVerb : Verb
         var archive = ArchiveFiles.Check.Check(tree, stop: stop);
         if (archive is not { IsIntact: true, Facts: { } facts })
         {
-            Surroundings.Out.WriteFaults(path, archive.Faults);
+            Surroundings.Out.WriteArchive(path, archive.Faults, archive.Facts, key: null);
             Surroundings.Error.WriteLine("Nothing was taken in. Ask whoever made the archive to make it again, or copy it again if it was damaged on the way.");
             return Task.FromResult(ExitCodes.No);
         }
@@ -56,6 +57,10 @@ internal sealed class ImportVerb : Verb
         {
             var (_, done) = new ArchiveImport(garage, ArchiveFiles.FreeSpace).Run(tree, facts, stop);
             Surroundings.Out.WriteLine(ImportWords.Of(done, facts));
+            foreach (var one in facts.Seals.Report.Seals.Where(one => one.Kept.Sound is not null))
+                Surroundings.Out.WriteLine($"Seal of {SealWords.Line(one)}");
+            foreach (var sentence in facts.Seals.Told())
+                Surroundings.Out.WriteLine(sentence);
             return ExitCodes.Done;
         }
         catch (ImportRefusedException refused)

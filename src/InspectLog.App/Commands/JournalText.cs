@@ -1,3 +1,4 @@
+using InspectLog.App.Ui;
 using InspectLog.Journal.Storage;
 using InspectLog.Journal.Verification;
 
@@ -35,7 +36,7 @@ internal static class JournalText
         if (report.Entries > 0)
             output.WriteLine($"  Hash of the last: {report.LastHash}");
         if (report.Head.Length > 0)
-            output.WriteLine($"  Head of the record: {report.Head}");
+            output.WriteLine($"  {HeadWords.Of(isDamaged: report.Damage.Count > 0)}: {report.Head}");
     }
 
     public static void WriteFolder(this TextWriter output, FolderReport report)

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using InspectLog.Journal.Sealing;
-using InspectLog.Journal.Verification;
 
 namespace InspectLog.App.Commands;
 
@@ -47,17 +46,15 @@ internal sealed class SealOptions
 
     /// <summary>Holds journals against what was given and says what came out.</summary>
     /// <returns>Whether they are what it says; true where nothing was given.</returns>
-    public bool Hold(ParseResult arguments, VerificationReport report, TextWriter output)
+    public bool Hold(ParseResult arguments, IReadOnlyList<HeldJournal> journals, TextWriter output)
     {
-        var isTrusted = Key(arguments) is not { } key || report.Journals.Where(IsVehicles).All(journal => journal.Seals.IsIntact(key));
-        var isSealed = arguments.GetValue(_seal) is not { } file || HoldSeal(file, Key(arguments), report, output);
-        var isPrinted = arguments.GetValue(_page) is not { } text || HoldPage(PrintedSeal.Read(text)!, report, output);
+        var isTrusted = Key(arguments) is not { } key || journals.Where(journal => !journal.IsWorkshops).All(journal => !journal.SealFaults(key).Any());
+        var isSealed = arguments.GetValue(_seal) is not { } file || HoldSeal(file, Key(arguments), journals, output);
+        var isPrinted = arguments.GetValue(_page) is not { } text || HoldPage(PrintedSeal.Read(text)!, journals, output);
         return isTrusted && isSealed && isPrinted;
     }
 
-    private static bool IsVehicles(JournalReport journal) => Path.GetFileName(journal.File) != "workshop.jsonl";
-
-    private static bool HoldSeal(string file, string? key, VerificationReport report, TextWriter output)
+    private static bool HoldSeal(string file, string? key, IReadOnlyList<HeldJournal> journals, TextWriter output)
     {
         var signed = Read(file);
         if (key is not null && !KeyFingerprint.Is(signed.Key, key))
@@ -66,19 +63,25 @@ internal sealed class SealOptions
             return false;
         }
 
-        var (journal, found) = Closest(report, chain => SealComparison.Of(signed.Seal, chain), signed.Seal.Vehicle);
+        if (journals.Count == 0)
+            return NothingToHold(output);
+
+        var (journal, found) = Closest(journals, chain => SealComparison.Of(signed.Seal, chain), signed.Seal.Vehicle);
         output.WriteLine(found.Stands
-            ? $"{file}: {journal.File} is the journal of this seal, {SealWords.Line(new(new(file) { Sound = signed }, found))}{Since(found)}"
+            ? $"{file}: {journal.Name} is the journal of this seal, {SealWords.Line(new(new(file) { Sound = signed }, found))}{Since(found)}"
             : $"{file}: NOT KEPT. {SealWords.Broken(signed.Seal, found)}");
         return found is { Stands: true, WithheldSince.Count: 0 };
     }
 
-    private static bool HoldPage(PrintedSeal printed, VerificationReport report, TextWriter output)
+    private static bool HoldPage(PrintedSeal printed, IReadOnlyList<HeldJournal> journals, TextWriter output)
     {
-        var (journal, found) = Closest(report, printed.Compare, printed.Vehicle);
+        if (journals.Count == 0)
+            return NothingToHold(output);
+
+        var (journal, found) = Closest(journals, printed.Compare, printed.Vehicle);
         output.WriteLine(found.Standing switch
         {
-            _ when found.Stands => $"The page: {journal.File} is its journal, with {found.Later} later entries{Since(found)}",
+            _ when found.Stands => $"The page: {journal.Name} is its journal, with {found.Later} later entries{Since(found)}",
             SealStanding.Cut => $"The page: NOT KEPT. It is of {printed.Count} entries, and no journal here has so many: it was cut, or this is another vehicle.",
             SealStanding.Unknown => "The page: NOT KNOWN. The journal is damaged, and the entry that was printed cannot be compared.",
             _ => $"The page: NOT KEPT. The first {printed.Count} entries are not the ones of the page: something was changed or withheld since, or this is another vehicle.",
@@ -87,12 +90,18 @@ internal sealed class SealOptions
     }
 
     /// <summary>The journal that is the one meant, or the one whose folder has the vehicle's name, or any.</summary>
-    private static (JournalReport Journal, SealComparison Found) Closest(VerificationReport report, Func<JournalChain, SealComparison> compare, string vehicle) => report.Journals
+    private static (HeldJournal Journal, SealComparison Found) Closest(IReadOnlyList<HeldJournal> journals, Func<JournalChain, SealComparison> compare, string vehicle) => journals
         .Select(journal => (Journal: journal, Found: compare(journal.Chain)))
         .OrderByDescending(one => one.Found.Stands)
-        .ThenByDescending(one => one.Journal.Seals.VehicleId == vehicle)
-        .ThenByDescending(one => IsVehicles(one.Journal))
+        .ThenByDescending(one => one.Journal.VehicleId == vehicle)
+        .ThenBy(one => one.Journal.IsWorkshops)
         .First();
+
+    private static bool NothingToHold(TextWriter output)
+    {
+        output.WriteLine("NOT KEPT. There is no journal here that can be read.");
+        return false;
+    }
 
     private static string Since(SealComparison found) =>
         found.WithheldSince.Count == 0 ? "." : $". WITHHELD SINCE: {SealWords.Numbers(found.WithheldSince)}";

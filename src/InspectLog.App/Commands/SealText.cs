@@ -17,10 +17,10 @@ internal static class SealText
             output.WriteLine($"  The seals were made with {seals.Keys.Count} keys.");
     }
 
-    public static void WriteMeaning(this TextWriter output)
+    public static void WriteMeaning(this TextWriter output, IReadOnlyList<string> meaning)
     {
         output.WriteLine("What a seal says:");
-        foreach (var sentence in SealWords.Meaning)
+        foreach (var sentence in meaning)
             output.WriteLine($"  {sentence}");
     }
 }

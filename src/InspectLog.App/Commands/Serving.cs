@@ -14,7 +14,7 @@ internal static class Serving
 
     public static async Task<int> RunAsync(
         Surroundings surroundings, string dataFolder, int port, SpeechStart speechStart, NetworkOptions? network, bool opens, CancellationToken stop,
-        bool isLookedAtOnly = false)
+        bool isLookedAtOnly = false, bool isInvented = false)
     {
         var speech = surroundings.OpenSpeechApart(speechStart.ModelFile);
         if (speech.Readiness.Problem is { } problem)
@@ -28,6 +28,7 @@ internal static class Serving
             LoadsSpeechAtStart = !speechStart.WhenNeeded,
             Network = network,
             IsLookedAtOnly = isLookedAtOnly,
+            RemindsOfBackups = !isInvented,
             KeepUploadsIn = surroundings.KeepUploadsIn,
             Listening = addresses =>
             {

@@ -4,6 +4,7 @@ using InspectLog.App.Commands.Json;
 using InspectLog.Archives.BagIt;
 using InspectLog.Archives.Checking;
 using InspectLog.Checks;
+using InspectLog.Journal.Sealing;
 using InspectLog.Journal.Verification;
 
 namespace InspectLog.App.Commands;
@@ -39,6 +40,7 @@ internal sealed class VerifyVerb : Verb
         "inspectlog verify /srv/garage/vehicles/marigold --json",
         "inspectlog verify /srv/garage/vehicles/marigold --head 5f1c09ab5f1c09ab5f1c09ab5f1c09ab5f1c09ab5f1c09ab5f1c09ab5f1c09ab",
         "inspectlog verify /srv/archives/marigold-2026-11-25.zip",
+        "inspectlog verify /srv/archives/marigold-2026-11-25 --seal /media/stick/marigold.jws",
         "inspectlog verify /srv/garage/vehicles/marigold --key \"9f86 d081 884c 7d65 9a2f eaa0 c55a d015\"",
         "inspectlog verify /srv/garage --seal /media/stick/marigold.jws",
     ];
@@ -47,7 +49,7 @@ internal sealed class VerifyVerb : Verb
     {
         var path = arguments.GetRequiredValue(_path);
         if (ArchiveFiles.IsArchive(path))
-            return Task.FromResult(VerifyArchive(path, arguments.GetValue(_json), stop));
+            return Task.FromResult(VerifyArchive(path, arguments, stop));
 
         var report = Verify(path);
         foreach (var journal in report.Journals)
@@ -69,27 +71,37 @@ internal sealed class VerifyVerb : Verb
                 Surroundings.Out.WriteFolder(folder);
         }
 
-        // With --json the words go beside the results, so that every line of these stays JSON.
-        var isOfPaper = arguments.GetValue(_head) is not { } head
-            || HeadOption.Compare(arguments.GetValue(_json) ? Surroundings.Error : Surroundings.Out, report, head);
-        var isHeld = _seals.Hold(arguments, report, arguments.GetValue(_json) ? Surroundings.Error : Surroundings.Out);
+        var isHeld = IsHeld(arguments, HeldJournal.Of(report));
         if (!arguments.GetValue(_json) && report.Journals.Any(journal => journal.Seals.Seals.Count > 0))
-            Surroundings.Out.WriteMeaning();
+            Surroundings.Out.WriteMeaning(SealWords.Meaning);
         var misfits = CopiesText.Write(Surroundings.Out, arguments.GetRequiredValue(_path), arguments.GetValue(_json));
-        return Task.FromResult(report.IsIntact && isOfPaper && isHeld && misfits == 0 ? ExitCodes.Done : ExitCodes.No);
+        return Task.FromResult(report.IsIntact && isHeld && misfits == 0 ? ExitCodes.Done : ExitCodes.No);
     }
 
-    private int VerifyArchive(string path, bool json, CancellationToken stop)
+    private int VerifyArchive(string path, ParseResult arguments, CancellationToken stop)
     {
         using var tree = ArchiveFiles.Open(path);
         var found = ArchiveFiles.Check.Check(tree, stop: stop);
         var container = found.Facts is { } facts ? ArchiveCheck.FaultOfContainer(tree, facts.Info) : null;
         IReadOnlyList<BagFault> faults = container is null ? found.Faults : [.. found.Faults, container];
-        if (json)
-            Surroundings.Out.WriteJson(ArchiveJson.From(path, faults, found.Facts));
+        var key = _seals.Key(arguments);
+        if (arguments.GetValue(_json))
+            Surroundings.Out.WriteJson(ArchiveJson.From(path, faults, found.Facts, key));
         else
-            Surroundings.Out.WriteArchive(path, faults, found.Facts);
-        return faults.Count == 0 && found.IsIntact ? ExitCodes.Done : ExitCodes.No;
+            Surroundings.Out.WriteArchive(path, faults, found.Facts, key);
+        var isHeld = IsHeld(arguments, HeldJournal.Of(path, found.Facts));
+        if (!arguments.GetValue(_json) && found.Facts?.Seals.Report.Seals.Count > 0)
+            Surroundings.Out.WriteMeaning(ArchiveWords.Meaning);
+        return faults.Count == 0 && found.IsIntact && isHeld ? ExitCodes.Done : ExitCodes.No;
+    }
+
+    /// <summary>Whether the journals are what was given besides. With --json the words go beside the results, so that every line
+    /// of these stays JSON.</summary>
+    private bool IsHeld(ParseResult arguments, IReadOnlyList<HeldJournal> journals)
+    {
+        var output = arguments.GetValue(_json) ? Surroundings.Error : Surroundings.Out;
+        var isOfPaper = arguments.GetValue(_head) is not { } head || HeadOption.Compare(output, journals, head);
+        return _seals.Hold(arguments, journals, output) && isOfPaper;
     }
 
     private static VerificationReport Verify(string path)

@@ -1,5 +1,6 @@
 using InspectLog.App.Network;
 using InspectLog.App.Access;
+using InspectLog.App.Backups;
 using InspectLog.App.Ui;
 using InspectLog.App.Vehicles;
 using InspectLog.Dictation.Hearing;
@@ -23,15 +24,23 @@ public static class GarageEndpoints
     }
 
     /// <summary>Who may see one vehicle, or one report, begins there.</summary>
-    private static IResult Show(HttpContext context, Garage garage, SheetLibrary sheets, ISpeechToText speech, TimeProvider time) => Caller.Of(context) switch
+    private static IResult Show(
+        HttpContext context, Garage garage, SheetLibrary sheets, ISpeechToText speech, TimeProvider time, BackupDesk backups, RemindsOfBackups reminds) => Caller.Of(context) switch
     {
         { Vehicle: { } vehicle, Inspection: { } number } => Results.Redirect(Links.Report(vehicle, number)),
         { Vehicle: { } vehicle } => Results.Redirect(Links.Vehicle(vehicle)),
-        _ => All(garage, sheets, speech, time),
+        var caller => Page.Of<GaragePage, GarageView>(All(garage, sheets, speech, time) with
+        {
+            Backup = reminds.IsWanted && !garage.IsLookedAtOnly ? Reminder(garage, backups, time) : [],
+            IsOwner = caller?.May(Policies.Run) == true,
+        }),
     };
 
-    private static IResult All(Garage garage, SheetLibrary sheets, ISpeechToText speech, TimeProvider time) => Page.Of<GaragePage, GarageView>(new GarageView(
-        [.. garage.Vehicles().Select(summary => Card(garage, sheets, summary, Times.DayOf(time.GetLocalNow())))], speech.Readiness, garage.Problems));
+    private static GarageView All(Garage garage, SheetLibrary sheets, ISpeechToText speech, TimeProvider time) => new(
+        [.. garage.Vehicles().Select(summary => Card(garage, sheets, summary, Times.DayOf(time.GetLocalNow())))], speech.Readiness, garage.Problems);
+
+    private static IReadOnlyList<string> Reminder(Garage garage, BackupDesk backups, TimeProvider time) => BackupReminder.Of(
+        backups.Record.Last, backups.Record.Settings, garage.Vehicles().Sum(vehicle => garage.Entries(vehicle.Id).Count), time.GetLocalNow());
 
     private static IResult Find(Garage garage, SheetLibrary sheets, TimeProvider time, string? words, string? show) =>
         Page.Of<FindPage, FindView>(FindViewBuilder.Build(garage, sheets, time, words ?? "", show));

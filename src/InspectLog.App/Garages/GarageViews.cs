@@ -9,7 +9,14 @@ namespace InspectLog.App.Garages;
 /// <param name="Speech">Whether dictation can be transcribed now.</param>
 /// <param name="Problems">Trouble with the garage.</param>
 public sealed record GarageView(
-    IReadOnlyList<VehicleCard> Vehicles, SpeechReadiness Speech, IReadOnlyList<GarageProblem> Problems);
+    IReadOnlyList<VehicleCard> Vehicles, SpeechReadiness Speech, IReadOnlyList<GarageProblem> Problems)
+{
+    /// <summary>What there is to say of backups, in sentences.</summary>
+    public IReadOnlyList<string> Backup { get; init; } = [];
+
+    /// <summary>Whether it is shown to the owner, who can do something about it.</summary>
+    public bool IsOwner { get; init; }
+}
 
 /// <summary>A vehicle on the first page.</summary>
 /// <param name="Summary">Name, description, picture.</param>

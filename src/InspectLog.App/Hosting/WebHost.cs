@@ -1,6 +1,7 @@
 using InspectLog.App.Access;
 using InspectLog.App.Addenda;
 using InspectLog.App.Archiving;
+using InspectLog.App.Backups;
 using InspectLog.App.Bench;
 using InspectLog.App.Bench.Photos;
 using InspectLog.App.Crew;
@@ -130,8 +131,15 @@ public static class WebHost
         services.AddSingleton<ArchiveDesk>();
         services.AddSingleton<ImportDesk>();
         services.AddSingleton<WorkshopSeals>();
+        services.AddSingleton<BackupDesk>();
+        services.AddSingleton(new RemindsOfBackups(options.RemindsOfBackups));
         services.AddScoped<BenchDesk>();
         services.AddHostedService<TranscriptionWorker>();
+        if (!options.IsLookedAtOnly)
+        {
+            services.AddHostedService<NightlyBackup>();
+        }
+
         services.AddRazorComponents();
         services.AddScoped<CaptureIds>();
         services.AddSingleton(found => Assets.In(found.GetRequiredService<IWebHostEnvironment>().WebRootPath));
@@ -182,6 +190,7 @@ public static class WebHost
         pages.MapSheets();
         pages.MapArchives();
         pages.MapImports();
+        pages.MapBackups();
         pages.MapMedia();
         pages.MapDevices();
         pages.MapPairing();

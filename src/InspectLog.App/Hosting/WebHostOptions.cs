@@ -30,6 +30,9 @@ public sealed record WebHostOptions(string DataFolder, int Port, Func<ISpeechToT
     /// <summary>Whether the data folder is only looked at.</summary>
     public bool IsLookedAtOnly { get; init; }
 
+    /// <summary>Whether the garage says when the last backup is old, as an invented one does not.</summary>
+    public bool RemindsOfBackups { get; init; } = true;
+
     /// <summary>Is told the folder that takes uploads while they come in, before the first can.</summary>
     public Action<string> KeepUploadsIn { get; init; } = static _ => { };
 

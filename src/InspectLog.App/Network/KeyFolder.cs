@@ -1,5 +1,7 @@
 using System.Security.Cryptography;
 using System.Security.Cryptography.X509Certificates;
+using System.Text;
+using InspectLog.Journal.Storage;
 
 namespace InspectLog.App.Network;
 
@@ -8,7 +10,6 @@ namespace InspectLog.App.Network;
 public sealed class KeyFolder(string path)
 {
     private const UnixFileMode OwnerFolder = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
-    private const UnixFileMode OwnerFile = UnixFileMode.UserRead | UnixFileMode.UserWrite;
 
     /// <summary>The key folder of a data folder.</summary>
     public static KeyFolder In(string dataFolder) => new(Path.Combine(dataFolder, "keys"));
@@ -33,33 +34,13 @@ public sealed class KeyFolder(string path)
         }
     }
 
-    /// <summary>Keeps a certificate and its P-256 key under a name. A power cut may lose it, and then another is made.</summary>
+    /// <summary>Keeps a certificate and its P-256 key under a name.</summary>
     /// <exception cref="IOException">It cannot be written.</exception>
     public void Keep(string name, X509Certificate2 certificate)
     {
         MakeFolder();
         using var key = certificate.GetECDsaPrivateKey() ?? throw new ArgumentException("It has no key.", nameof(certificate));
-        var fresh = FileOf(name) + ".new";
-        File.Delete(fresh);
-        using (var file = new FileStream(fresh, Only()))
-        using (var text = new StreamWriter(file))
-        {
-            text.WriteLine(key.ExportPkcs8PrivateKeyPem());
-            text.WriteLine(certificate.ExportCertificatePem());
-        }
-
-        File.Move(fresh, FileOf(name), overwrite: true);
-    }
-
-    private static FileStreamOptions Only()
-    {
-        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
-        if (!OperatingSystem.IsWindows())
-        {
-            options.UnixCreateMode = OwnerFile;
-        }
-
-        return options;
+        DurableFiles.WriteWhole(FileOf(name), Encoding.ASCII.GetBytes($"{key.ExportPkcs8PrivateKeyPem()}\n{certificate.ExportCertificatePem()}\n"));
     }
 
     private void MakeFolder()

@@ -48,6 +48,9 @@ public sealed record ReportView(
     /// <summary>How the record is sealed; null where that is not shown.</summary>
     public SealedState? Sealed { get; init; }
 
+    /// <summary>What is wrong with the vehicle's journal, in sentences; null where nothing is.</summary>
+    public string? Damage { get; } = Problems.FirstOrDefault(problem => problem.ReadOnly && problem.VehicleId == Vehicle.Id)?.Message;
+
     /// <summary>What was said in the inspection and dropped after closing, in sentences.</summary>
     public IReadOnlyList<string> DroppedLater { get; init; } = [];
 

@@ -1,5 +1,4 @@
 using InspectLog.Journal;
-using InspectLog.Journal.Record;
 using InspectLog.Journal.Sealing;
 
 namespace InspectLog.App.Seals;
@@ -43,8 +42,12 @@ public sealed class WorkshopSeals(Garage garage, TimeProvider time)
             newest?.Comparison?.Later ?? 0,
             newest?.Kept.Sound is { } seal
                 ? PrintedSeal.Of(seal)
-                : new(vehicleId, chain.Count, RecordHead.Of(chain.Count, chain.HashOf(chain.Count) ?? "", chain.Withheld), Key: null),
-            [.. SealWords.Faults(report, key: null)]);
+                : new(vehicleId, chain.Count, chain.Record, Key: null),
+            [.. SealWords.Faults(report, key: null)])
+        {
+            Record = chain.Record,
+            IsDamaged = chain.IsDamaged,
+        };
     }
 
     private JournalChain Chain(string vehicleId) => JournalChain.Of(
@@ -56,4 +59,11 @@ public sealed class WorkshopSeals(Garage garage, TimeProvider time)
 /// <param name="Later">How many entries came after it.</param>
 /// <param name="Printed">What a printed page says of it, and its QR code.</param>
 /// <param name="Faults">What is wrong, each in a sentence.</param>
-public sealed record SealedState(SignedSeal? Seal, long Later, PrintedSeal Printed, IReadOnlyList<string> Faults);
+public sealed record SealedState(SignedSeal? Seal, long Later, PrintedSeal Printed, IReadOnlyList<string> Faults)
+{
+    /// <summary>The head of the record as it is now; of a damaged journal that of what can be read.</summary>
+    public string Record { get; init; } = "";
+
+    /// <summary>Whether lines of the journal are damaged.</summary>
+    public bool IsDamaged { get; init; }
+}

@@ -5,20 +5,19 @@ namespace InspectLog.Archives.BagIt;
 public sealed class BagCheck
 {
     private const string Payload = "data/";
-    private const int LargestTagFile = 64 * 1024 * 1024;
 
     private readonly IFileTree _tree;
     private readonly CancellationToken _stop;
     private readonly List<BagFault> _faults;
+    private readonly BagTags _tags;
     private readonly Dictionary<string, FileSums> _sums = new(StringComparer.Ordinal);
 
     private BagCheck(IFileTree tree, CancellationToken stop)
     {
         (_tree, _stop) = (tree, stop);
         _faults = [.. tree.Faults];
+        _tags = new(tree, _faults);
     }
-
-    private static IReadOnlyList<(string Name, int Digits)> Algorithms { get; } = [("sha256", 64), ("sha512", 128)];
 
     /// <summary>Reads a bag through.</summary>
     /// <param name="tree">Its files.</param>
@@ -30,49 +29,16 @@ public sealed class BagCheck
 
     private BagReading Read(IProgress<long>? read)
     {
-        CheckDeclaration();
-        var payload = Manifests("manifest-");
-        var tags = Manifests("tagmanifest-");
+        _tags.CheckDeclaration();
+        var payload = _tags.Manifests("manifest-");
+        var tags = _tags.Manifests("tagmanifest-");
         Sum(payload.Concat(tags).Any(one => one.Algorithm == "sha512"), read);
-        CheckPayload(payload);
-        foreach (var (name, algorithm, manifest) in tags)
-        {
-            CheckTags(name, algorithm, manifest);
-        }
-
-        var info = Info();
+        _faults.AddRange(ManifestCheck.OfPayload(payload, _tree, _sums));
+        _faults.AddRange(tags.SelectMany(manifest => ManifestCheck.OfTags(manifest, _tree, _sums)));
+        var info = _tags.Info();
         CheckOxum(info);
         CheckFetch();
         return new(_faults, _sums, info);
-    }
-
-    private void CheckDeclaration()
-    {
-        if (Bytes(BagDeclaration.FileName) is not { } bytes)
-        {
-            _faults.Add(new(BagDeclaration.FileName, "is missing, so this is no bag"));
-        }
-        else if (BagDeclaration.Fault(bytes) is { } fault)
-        {
-            _faults.Add(fault);
-        }
-    }
-
-    private List<(string Name, string Algorithm, BagManifest Manifest)> Manifests(string prefix)
-    {
-        var found = new List<(string, string, BagManifest)>();
-        foreach (var (algorithm, digits) in Algorithms)
-        {
-            var name = $"{prefix}{algorithm}.txt";
-            if (Text(name) is { } text)
-            {
-                var manifest = BagManifest.Read(name, text, digits);
-                _faults.AddRange(manifest.Faults);
-                found.Add((name, algorithm, manifest));
-            }
-        }
-
-        return found;
     }
 
     private void Sum(bool withSha512, IProgress<long>? progress)
@@ -92,69 +58,6 @@ public sealed class BagCheck
 
             progress?.Report(done += _tree.Lengths[path]);
         }
-    }
-
-    private void CheckPayload(List<(string Name, string Algorithm, BagManifest Manifest)> manifests)
-    {
-        if (manifests.Count == 0)
-        {
-            _faults.Add(new("manifest-sha256.txt", "is missing, so nothing says which files there should be"));
-        }
-
-        if (!_tree.Lengths.Keys.Any(path => path.StartsWith(Payload, StringComparison.Ordinal)))
-        {
-            _faults.Add(new("data", "is missing or empty, so there is nothing in this bag"));
-        }
-
-        foreach (var (name, algorithm, manifest) in manifests)
-        {
-            Compare(name, algorithm, manifest);
-            _faults.AddRange(manifest.Files.Keys.Where(path => !path.StartsWith(Payload, StringComparison.Ordinal))
-                .Select(path => new BagFault(name, $"names {path}, which does not lie in the folder data")));
-            _faults.AddRange(_tree.Lengths.Keys
-                .Where(path => path.StartsWith(Payload, StringComparison.Ordinal) && !manifest.Files.ContainsKey(path))
-                .Order(StringComparer.Ordinal)
-                .Select(path => new BagFault(path, $"does not belong here: {name} does not name it")));
-        }
-    }
-
-    private void CheckTags(string name, string algorithm, BagManifest manifest)
-    {
-        Compare(name, algorithm, manifest);
-        _faults.AddRange(manifest.Files.Keys
-            .Where(path => path.StartsWith("tagmanifest-", StringComparison.Ordinal) || path.StartsWith(Payload, StringComparison.Ordinal))
-            .Select(path => new BagFault(name, $"names {path}, which is no tag file it may name")));
-    }
-
-    private void Compare(string name, string algorithm, BagManifest manifest)
-    {
-        foreach (var (path, checksum) in manifest.Files.OrderBy(file => file.Key, StringComparer.Ordinal))
-        {
-            if (!_tree.Lengths.ContainsKey(path))
-            {
-                _faults.Add(new(path, $"is missing: {name} names it"));
-            }
-            else if (_sums.TryGetValue(path, out var sums) && (algorithm == "sha512" ? sums.Sha512 : sums.Sha256) != checksum)
-            {
-                _faults.Add(new(path, $"is not what it was: its {algorithm.ToUpperInvariant().Insert(3, "-")} is another than {name} says"));
-            }
-        }
-    }
-
-    private BagInfo? Info()
-    {
-        if (Text(BagInfo.FileName) is not { } text)
-        {
-            return null;
-        }
-
-        var info = BagInfo.Read(text);
-        if (info is null)
-        {
-            _faults.Add(new(BagInfo.FileName, "has a line that is no label with a value"));
-        }
-
-        return info;
     }
 
     private void CheckOxum(BagInfo? info)
@@ -178,48 +81,6 @@ public sealed class BagCheck
         if (_tree.Lengths.ContainsKey("fetch.txt"))
         {
             _faults.Add(new("fetch.txt", "asks for files from elsewhere, and nothing is ever fetched here. Ask whoever sent this for the whole of it"));
-        }
-    }
-
-    private string? Text(string name)
-    {
-        if (Bytes(name) is not { } bytes)
-        {
-            return null;
-        }
-
-        var text = TagText.Read(bytes);
-        if (text is null)
-        {
-            _faults.Add(new(name, "is not plain UTF-8 without a byte order mark"));
-        }
-
-        return text;
-    }
-
-    private byte[]? Bytes(string name)
-    {
-        if (!_tree.Lengths.TryGetValue(name, out var length))
-        {
-            return null;
-        }
-
-        if (length > LargestTagFile)
-        {
-            _faults.Add(new(name, "is larger than any file of its sort"));
-            return null;
-        }
-
-        try
-        {
-            using var file = _tree.Open(name);
-            using var bytes = new MemoryStream();
-            file.CopyTo(bytes);
-            return bytes.ToArray();
-        }
-        catch (Exception damage) when (damage is InvalidDataException or EndOfStreamException)
-        {
-            return null; // told when all files are read
         }
     }
 }

@@ -34,7 +34,7 @@ public sealed class ArchiveCheck(Func<ReadOnlyMemory<byte>, string?> sheetFault)
 
         faults.AddRange(ArchivePayload.Faults(facts, bag));
         faults.AddRange(facts.Sheets.SelectMany(pinned => FaultOfSheet(tree, pinned)));
-        return new([.. faults.Distinct()], facts);
+        return new([.. faults.Distinct()], facts with { Seals = SealsReading.Of(tree, bag, facts) });
     }
 
     /// <summary>What is wrong with the bytes around the files of a ZIP; null where nothing is, or where it is no ZIP. The files

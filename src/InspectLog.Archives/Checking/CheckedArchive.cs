@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using InspectLog.Archives.BagIt;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
+using InspectLog.Journal.Sealing;
 using InspectLog.Journal.State;
 using InspectLog.Journal.Storage;
 
@@ -12,8 +13,8 @@ namespace InspectLog.Archives.Checking;
 /// <param name="Facts">What it tells; null where its journal cannot be read to the end.</param>
 public sealed record CheckedArchive(IReadOnlyList<BagFault> Faults, ArchiveFacts? Facts)
 {
-    /// <summary>Whether it is whole and unchanged, as far as it can tell by itself.</summary>
-    public bool IsIntact => Faults.Count == 0 && Facts is not null;
+    /// <summary>Whether it is whole and unchanged, and is what its seals stand for, as far as it can tell by itself.</summary>
+    public bool IsIntact => Faults.Count == 0 && Facts is not null && Facts.Seals.Faults().Count == 0;
 }
 
 /// <summary>What an archive tells, once its journal is sound.</summary>
@@ -29,6 +30,9 @@ public sealed record ArchiveFacts(
     BagInfo Info,
     IReadOnlyList<WithheldMedia> Withheld)
 {
+    /// <summary>The seals it brings.</summary>
+    public ArchiveSeals Seals { get; init; } = new(null, [], JournalChain.Of(Entries), "");
+
     /// <summary>Recordings and photos that it names, each once.</summary>
     public IReadOnlyList<MediaFile> Named { get; } = [.. Entries.SelectMany(NamedMedia.Of).DistinctBy(file => file.Sha256)];
 

@@ -1,6 +1,7 @@
 using InspectLog.Archives.BagIt;
 using InspectLog.Archives.Checking;
 using InspectLog.Journal;
+using InspectLog.Journal.Sealing;
 using InspectLog.Journal.Storage;
 
 namespace InspectLog.Archives.Importing;
@@ -33,7 +34,9 @@ public sealed class ArchiveImport(Garage garage, Func<string, long> freeSpace)
             default:
                 ThrowIfTooLarge(tree);
                 KeepFiles(tree, archive, stop);
-                return (Write(plan, archive), plan);
+                var written = Write(plan, archive);
+                KeepSeals(written, archive.Seals);
+                return (written, plan);
         }
     }
 
@@ -77,6 +80,23 @@ public sealed class ArchiveImport(Garage garage, Func<string, long> freeSpace)
             {
                 using var bytes = tree.Open(Payload + ArchiveLayout.Copy(file));
                 garage.Media.KeepFrom(bytes, copy);
+            }
+        }
+    }
+
+    /// <summary>Keeps the seals that came, beside those that are here: they go on saying what they say of the journal. Of an
+    /// archive that withholds something and is not sealed itself they would miss what was withheld, and are left there.
+    /// </summary>
+    private void KeepSeals(string vehicle, ArchiveSeals seals)
+    {
+        var folder = SealFolder.Of(garage.Folder, vehicle);
+        var kept = seals.Own is null && seals.Chain.Withheld.Count > 0 ? [] : seals.Earlier.Append(seals.Own);
+        foreach (var (signed, stamp) in kept.Where(one => one?.Sound is not null).Select(one => (one!.Sound!, one.Stamp)))
+        {
+            folder.Keep(signed);
+            if (stamp is not null)
+            {
+                folder.Attach(signed.FileName, stamp);
             }
         }
     }

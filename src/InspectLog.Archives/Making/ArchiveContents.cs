@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
+using InspectLog.Journal.Sealing;
 using InspectLog.Journal.State;
 using InspectLog.Journal.Storage;
 using InspectLog.Journal.Verification;
@@ -18,6 +19,7 @@ internal sealed class ArchiveContents
         Vehicle = Entries.Aggregate(VehicleState.Before(source.Id), (state, entry) => state.Apply(entry));
         VinEnding = profile.WithholdsPrivateFacts ? VehicleNumber.Ending(whole.Private?.Vin) : null;
         var named = Entries.SelectMany(NamedMedia.Of).DistinctBy(file => file.Sha256).ToList();
+        Seals = SealFolder.Of(source.DataFolder, source.Id).Read();
         Withheld = [.. named.Where(IsWithheld)];
         Media = [.. named.Except(Withheld)];
         Sheets =
@@ -47,6 +49,9 @@ internal sealed class ArchiveContents
 
     /// <summary>Check sheets, by an inspection that pins each.</summary>
     public IReadOnlyList<InspectionStarted> Sheets { get; }
+
+    /// <summary>The seals the vehicle has.</summary>
+    public IReadOnlyList<KeptSeal> Seals { get; }
 
     /// <summary>The end of the vehicle number, where that is all that is given of it.</summary>
     public string? VinEnding { get; }

@@ -32,7 +32,9 @@ internal static class ArchiveDescription
     }
 
     /// <summary>For people.</summary>
-    public static byte[] Text(ArchiveContents contents)
+    /// <param name="contents">What is in it.</param>
+    /// <param name="isSealed">Whether the archive itself is sealed.</param>
+    public static byte[] Text(ArchiveContents contents, bool isSealed)
     {
         var text = new StringBuilder()
             .AppendLine(CultureInfo.InvariantCulture, $"Inspection journal of {OneLine(contents.Vehicle.Name)}")
@@ -43,9 +45,15 @@ internal static class ArchiveDescription
             .AppendLine("data/copies        upright copies of photos whose originals were withheld, named by the original's SHA-256")
             .AppendLine("data/sheets        the very check sheets the inspections were made with")
             .AppendLine("data/journal.jsonl the journal: one entry a line, each with the hash of the one before")
+            .AppendLine("seal               the seal of all this, and the seals the journal had before")
             .AppendLine()
             .AppendLine("To check it with InspectLog:    inspectlog verify FOLDER-OR-ZIP")
-            .AppendLine("To check its files without it:  sha256sum -c manifest-sha256.txt tagmanifest-sha256.txt")
+            .AppendLine("To check it without InspectLog: sh verify.sh (in a shell that has sha256sum and openssl)")
+            .AppendLine("To check its files alone:       sha256sum -c manifest-sha256.txt tagmanifest-sha256.txt")
+            .AppendLine()
+            .AppendLine(isSealed
+                ? "It is sealed. Anybody can make a key: compare the fingerprint of the key with one that came to you another way, such as a printed report."
+                : "It is not sealed: its workshop had no key, or made it without.")
             .AppendLine()
             .AppendLine(CultureInfo.InvariantCulture, $"The journal has {contents.Entries.Count} entries. The hash of the last one is")
             .AppendLine(contents.Entries[^1].Hash)

@@ -21,6 +21,7 @@ public sealed class ArchiveMaker(
     /// <param name="source">The vehicle's record.</param>
     /// <param name="profile">What of it is given.</param>
     /// <param name="begin">Begins a bag of a name, made on a day.</param>
+    /// <param name="sealing">What it is sealed with; null leaves it unsealed, with the seals the vehicle has.</param>
     /// <param name="progress">Is told how far it is.</param>
     /// <param name="stop">Gives it up; then nothing is left of it.</param>
     /// <returns>Where it is.</returns>
@@ -30,10 +31,12 @@ public sealed class ArchiveMaker(
         VehicleReading source,
         ArchiveProfile profile,
         Func<string, DateOnly, IBagTarget> begin,
+        ArchiveSealing? sealing = null,
         IProgress<ArchiveProgress>? progress = null,
         CancellationToken stop = default)
     {
         var contents = ArchiveContents.Of(source, profile);
+        SealedBag.ThrowIfNotKept(contents);
         var today = DateOnly.FromDateTime(time.GetLocalNow().Date);
         using var target = begin(NameOf(source.Id, profile, today), today);
         using var pictures = new Pictures(contents, copies);
@@ -49,7 +52,8 @@ public sealed class ArchiveMaker(
         }
 
         await bag.AddTagAsync(BagInfo.FileName, ArchiveDescription.Info(contents, bag.Oxum, today).Write()).ConfigureAwait(false);
-        await bag.AddTagAsync(ArchiveDescription.FileName, ArchiveDescription.Text(contents)).ConfigureAwait(false);
+        await bag.AddTagAsync(ArchiveDescription.FileName, ArchiveDescription.Text(contents, isSealed: sealing is not null)).ConfigureAwait(false);
+        await SealedBag.AddAsync(bag, contents, await bag.AddManifestAsync().ConfigureAwait(false), sealing).ConfigureAwait(false);
         await bag.FinishAsync().ConfigureAwait(false);
         stop.ThrowIfCancellationRequested();
         return target.Complete();

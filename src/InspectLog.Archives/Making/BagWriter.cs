@@ -28,16 +28,21 @@ public sealed class BagWriter(IBagTarget target)
     }
 
     /// <summary>Adds a tag file: one that is about the bag.</summary>
-    public async Task AddTagAsync(string name, ReadOnlyMemory<byte> bytes)
+    /// <returns>Its SHA-256, lower-case hex.</returns>
+    public async Task<string> AddTagAsync(string name, ReadOnlyMemory<byte> bytes)
     {
         var (sha256, _) = await WriteAsync(name, bytes.Length, to => to.WriteAsync(bytes).AsTask()).ConfigureAwait(false);
         _tags.Add(name, sha256);
+        return sha256;
     }
 
-    /// <summary>Writes the manifests, after which nothing can be added.</summary>
+    /// <summary>Writes the manifest of the payload, to which nothing can be added after it.</summary>
+    /// <returns>Its SHA-256, lower-case hex.</returns>
+    public Task<string> AddManifestAsync() => AddTagAsync("manifest-sha256.txt", BagManifest.Write(_payload));
+
+    /// <summary>Writes the manifest of the tag files, after which nothing can be added.</summary>
     public async Task FinishAsync()
     {
-        await AddTagAsync("manifest-sha256.txt", BagManifest.Write(_payload)).ConfigureAwait(false);
         var tags = BagManifest.Write(_tags);
         await target.AddAsync("tagmanifest-sha256.txt", tags.Length, to => to.WriteAsync(tags).AsTask()).ConfigureAwait(false);
     }

@@ -44,6 +44,15 @@ public sealed class JournalChain
         return Of(JournalFacts.Of(ReadOnlyScan.Of(file)));
     }
 
+    /// <summary>The head of the record, as reports and seals have it; empty where there is no entry. Of a damaged journal it is
+    /// that of the entries that can be read: where the last of them is the last there was, the same as before the damage.
+    /// </summary>
+    public string Record => Count == 0 ? "" : RecordHead.Of(Count, HashOf(Count)!, Withheld);
+
+    /// <summary>Looks for the entry at which a head was printed; null where none has it, and in a damaged journal.</summary>
+    /// <param name="head">The head of a record, 64 lower-case hex digits.</param>
+    public HeadComparison? Find(string head) => IsDamaged ? null : HeadComparison.Of(head, _hashes, Withheld);
+
     /// <summary>The hash of the entry of a sequence, lower-case hex; null where there is none.</summary>
     public string? HashOf(long sequence) => _hashes.At(sequence);
 }

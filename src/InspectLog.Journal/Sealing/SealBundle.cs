@@ -31,9 +31,13 @@ public static class SealBundle
         new("seal/signed.txt", seal.SignedBytes),
         new("seal/signature.der", seal.DerSignature),
         new("seal/key.pem", Encoding.ASCII.GetBytes(seal.Key.Pem + "\n")),
-        new(Script, Encoding.ASCII.GetBytes(CheckScript.Text)),
-        .. earlier.SelectMany(Files),
+        .. OfUnsealed(earlier),
     ];
+
+    /// <summary>The files of an archive that was not sealed itself: the seals of before, and the script.</summary>
+    /// <param name="earlier">The seals the vehicle has; those that cannot be read are left out.</param>
+    public static IReadOnlyList<BundledFile> OfUnsealed(IEnumerable<KeptSeal> earlier) =>
+        [new(Script, Encoding.ASCII.GetBytes(CheckScript.Text)), .. earlier.SelectMany(Files)];
 
     /// <summary>What is wrong with the seal of an archive, each in a sentence; none where all it stands for is there. Pure.
     /// </summary>
@@ -46,9 +50,14 @@ public static class SealBundle
         KeptSeal seal, IEnumerable<KeptSeal> earlier, JournalChain chain, string manifest, string? key)
     {
         var isOfManifest = seal.Sound is null || seal.Sound.Seal.Manifest == manifest;
+        var report = SealsReport.Of([.. earlier, seal], chain, vehicleId: null);
+        var isOfAnotherKey = key is not null && report.Newest(key) is not null && seal.Sound is { } signed && !KeyFingerprint.Is(signed.Key, key);
         return
         [
-            .. SealWords.Faults(SealsReport.Of([.. earlier, seal], chain, vehicleId: null), key),
+            .. SealWords.Faults(report, key),
+            .. isOfAnotherKey
+                ? [$"An earlier seal here was made with the key you gave, and this archive was sealed with another: {KeyFingerprint.Printed(seal.Sound!.Key)}. What came after that seal is only as good as this key."]
+                : Array.Empty<string>(),
             .. isOfManifest
                 ? Array.Empty<string>()
                 : ["The manifest of this archive is not the one that was sealed: files were added, changed or taken away, and the manifest was made anew to match."],

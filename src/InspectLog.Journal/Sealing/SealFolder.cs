@@ -73,8 +73,7 @@ public sealed class SealFolder
         }
 
         Directory.CreateDirectory(_folder);
-        File.Move(new IncomingFiles(_folder, _durable).Write(bytes), place, overwrite: true);
-        _durable.SyncFolder(_folder);
+        WholeFile.Write(_durable, place, bytes);
         _durable.SyncFolder(Path.GetDirectoryName(_folder)!);
     }
 }

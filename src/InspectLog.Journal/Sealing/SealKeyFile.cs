@@ -8,7 +8,6 @@ namespace InspectLog.Journal.Sealing;
 public sealed class SealKeyFile
 {
     private const UnixFileMode OwnerFolder = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
-    private const UnixFileMode OwnerFile = UnixFileMode.UserRead | UnixFileMode.UserWrite;
 
     private readonly string _folder;
     private readonly IDurable _durable;
@@ -100,33 +99,7 @@ public sealed class SealKeyFile
     private void Write(SealKey key, string? passphrase, bool overwrite)
     {
         MakeFolder();
-        var fresh = $"{Path}.{System.IO.Path.GetRandomFileName()}";
-        try
-        {
-            using (var file = new FileStream(fresh, Only()))
-            {
-                _durable.Write(file.SafeFileHandle, Encoding.ASCII.GetBytes(key.ToPem(passphrase) + "\n"), 0);
-                _durable.Sync(file.SafeFileHandle);
-            }
-
-            File.Move(fresh, Path, overwrite);
-            _durable.SyncFolder(_folder);
-        }
-        finally
-        {
-            File.Delete(fresh); // does nothing where it got its place
-        }
-    }
-
-    private static FileStreamOptions Only()
-    {
-        var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None, BufferSize = 0 };
-        if (!OperatingSystem.IsWindows())
-        {
-            options.UnixCreateMode = OwnerFile;
-        }
-
-        return options;
+        WholeFile.Write(_durable, Path, Encoding.ASCII.GetBytes(key.ToPem(passphrase) + "\n"), overwrite);
     }
 
     private void MakeFolder()

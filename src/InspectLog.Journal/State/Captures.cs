@@ -101,6 +101,12 @@ public sealed record VoiceNote : WordedNote
     /// <summary>Whether somebody does not want it transcribed.</summary>
     public bool IsCancelled { get; internal init; }
 
+    /// <summary>Whether it came in from elsewhere and nobody here has asked for its words.</summary>
+    public bool AwaitsAsking => CameInUnasked && Transcript is null;
+
+    /// <summary>Whether it came in from elsewhere, and since then nobody asked.</summary>
+    internal bool CameInUnasked { get; init; }
+
     /// <summary>The command it is; null when it is none or was not read yet.</summary>
     public CommandHeard? Command { get; internal init; }
 
@@ -108,7 +114,7 @@ public sealed record VoiceNote : WordedNote
     public CommandDone? Done { get; internal init; }
 
     /// <summary>Whether it is still to be transcribed.</summary>
-    public bool IsWaiting => Transcript is null && Failure is null && !IsCancelled;
+    public bool IsWaiting => Transcript is null && Failure is null && !IsCancelled && !AwaitsAsking;
 
     /// <summary>Whether it has no transcript and none will be made unless somebody asks.</summary>
     public bool IsSetAside => Transcript is null && !IsWaiting;

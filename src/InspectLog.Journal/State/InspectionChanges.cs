@@ -17,6 +17,15 @@ public sealed partial record InspectionState
             : next;
     }
 
+    /// <summary>The state after an entry that came in from elsewhere: a recording it brings, or that was asked for there, waits
+    /// until somebody asks here.</summary>
+    internal InspectionState WithWordsNotAskedFor(JournalEntry entry) => entry.Body switch
+    {
+        RecordingKept kept when kept.Inspection == Number => ChangeVoiceNote(entry.Sequence, note => note with { CameInUnasked = true }),
+        TranscriptAsked asked => ChangeVoiceNote(asked.Recording, note => note with { CameInUnasked = true }),
+        _ => this,
+    };
+
     private InspectionState Changed(JournalEntry entry) => entry.Body switch
     {
         AmendableBody { Amends: { } first } body => Amend(entry, first, body),
@@ -28,7 +37,7 @@ public sealed partial record InspectionState
         TranscriptMade made => ChangeVoiceNote(made.Recording, note => note with { Transcript = made, Failure = null, IsCancelled = false }),
         TranscriptFailed failed => ChangeVoiceNote(failed.Recording, note => note with { Failure = failed.Problem }),
         TranscriptCancelled cancelled => ChangeVoiceNote(cancelled.Recording, note => note with { IsCancelled = true }),
-        TranscriptAsked asked => ChangeVoiceNote(asked.Recording, note => note with { Failure = null, IsCancelled = false }),
+        TranscriptAsked asked => ChangeVoiceNote(asked.Recording, note => note with { Failure = null, IsCancelled = false, CameInUnasked = false }),
         FindingsProposed proposed => ChangeNote(proposed.Recording, note => note.Propose(proposed.Findings, entry.Sequence)),
         FindingDropped dropped => Settle(dropped.Finding, ProposalState.Dropped, entry),
         CommandHeard heard => ChangeVoiceNote(heard.Recording, note => note with { Command = heard }),

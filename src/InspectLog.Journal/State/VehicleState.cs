@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
+using InspectLog.Journal.Storage;
 
 namespace InspectLog.Journal.State;
 
@@ -42,6 +43,9 @@ public sealed record VehicleState
 
     /// <summary>The head of the record: one value for all its entries and for what is withheld of them.</summary>
     public string RecordHead => Record.RecordHead.Of(NextSequence - 1, LastHash, Withheld.Select(entry => entry.Sequence));
+
+    /// <summary>Which of its entries came in from elsewhere, as the file beside the journal says.</summary>
+    internal CameIn CameIn { get; init; } = CameIn.None;
 
     /// <summary>How far the workshop's journal was when an inspection was last closed; null where it was not noted.</summary>
     public WorkshopNoted? WorkshopNoted { get; private init; }
@@ -102,7 +106,7 @@ public sealed record VehicleState
         var now = Inspections;
         foreach (var (at, inspection) in Inspections.Index())
         {
-            var next = inspection.Apply(entry);
+            var next = CameIn.Has(entry.Sequence) ? inspection.Apply(entry).WithWordsNotAskedFor(entry) : inspection.Apply(entry);
             now = ReferenceEquals(next, inspection) ? now : now.SetItem(at, next);
         }
 

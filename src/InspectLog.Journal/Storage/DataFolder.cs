@@ -88,5 +88,5 @@ internal sealed record DataFolder(string Root)
     }
 
     // EWOULDBLOCK of flock on Linux and macOS, ERROR_SHARING_VIOLATION on Windows
-    private static bool IsHeldByAnother(IOException cause) => cause.HResult is 11 or 35 or unchecked((int)0x80070020);
+    internal static bool IsHeldByAnother(IOException cause) => cause.HResult is 11 or 35 or unchecked((int)0x80070020);
 }

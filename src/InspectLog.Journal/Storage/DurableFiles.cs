@@ -19,6 +19,12 @@ public static class DurableFiles
         System.Sync(file);
     }
 
+    /// <summary>Writes a file whole or not at all, its owner's alone; when this returns it is on disk.</summary>
+    /// <param name="path">Its place; the folder is there.</param>
+    /// <param name="bytes">Its bytes.</param>
+    /// <exception cref="IOException">It could not be written; what was there before stays.</exception>
+    public static void WriteWhole(string path, ReadOnlySpan<byte> bytes) => WholeFile.Write(System, Path.GetFullPath(path), bytes);
+
     /// <summary>Returns when the names in the folder are on disk.</summary>
     /// <exception cref="IOException">The system could not say so.</exception>
     public static void SyncFolder(string folder) => System.SyncFolder(folder);

@@ -51,7 +51,10 @@ internal sealed class WriteLatch(GarageProblem? closed = null)
         }
     }
 
-    private static string MessageFor(Exception cause) => DiskFull.Contains(cause.HResult)
+    /// <summary>Whether something failed because a disk is full.</summary>
+    public static bool IsDiskFull(Exception cause) => DiskFull.Contains(cause.HResult);
+
+    private static string MessageFor(Exception cause) => IsDiskFull(cause)
         ? "The disk is full. What you did last was not kept, and nothing more can be kept until you free some space "
             + "and start InspectLog again."
         : $"Writing to the disk failed ({cause.Message}). What you did last was not kept, and nothing more can be "

@@ -56,7 +56,6 @@ public static class JournalVerifier
             facts.Damage,
             (folder?.Media ?? FolderFor(file, found => found.Media)) is { } media ? CheckMedia(new MediaFiles(media), facts.Pointing, WithheldBeside(file)) : null)
         {
-            Hashes = facts.Hashes,
             Sheets = PinnedSheets.Check(facts.Pointing, FolderFor(file, found => found.Sheets), isBuiltIn),
             Seals = SealsReport.Of(SealFolder.Beside(file).Read(), chain, VehicleOf(file)),
             Chain = chain,

@@ -58,15 +58,13 @@ public sealed record JournalReport(
     /// <summary>What further seals and printed pages can be held against.</summary>
     public JournalChain Chain { get; init; } = JournalChain.Of([]);
 
-    /// <summary>The head of the record, as reports print it; empty where the journal is damaged or has no entry.</summary>
-    public string Head => Unreadable is null && Damage.Count == 0 && Entries > 0 ? RecordHead.Of(Entries, LastHash, Withheld) : "";
-
-    /// <summary>The hashes of its entries, to hold a printed head against.</summary>
-    internal EntryHashes Hashes { get; init; } = EntryHashes.Of([]);
+    /// <summary>The head of the record, as reports print it; of a damaged journal that of the entries that can be read. Empty
+    /// where there is none.</summary>
+    public string Head => Chain.Record;
 
     /// <summary>Looks for the entry at which a head was printed; null where none has it, and in a damaged journal.</summary>
     /// <param name="head">The head, 64 lower-case hex digits.</param>
-    public HeadComparison? Find(string head) => Damage.Count == 0 ? HeadComparison.Of(head, Hashes, Withheld) : null;
+    public HeadComparison? Find(string head) => Chain.Find(head);
 
     /// <summary>Why the file could not be read at all; null where it could.</summary>
     public string? Unreadable { get; init; }

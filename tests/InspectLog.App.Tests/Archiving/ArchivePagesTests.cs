@@ -131,9 +131,9 @@ public sealed class ArchivePagesTests
     }
 
     /// <summary>Has an archive made, and gives the address of its file.</summary>
-    private static async Task<string> MakeAsync(TestApp app, string vehicle, string profile)
+    internal static async Task<string> MakeAsync(TestApp app, string vehicle, string profile, string passphrase = "")
     {
-        var made = await app.PostForRedirectAsync($"{vehicle}/archive", ("profile", profile));
+        var made = await app.PostForRedirectAsync($"{vehicle}/archive", ("profile", profile), ("passphrase", passphrase));
         while (true)
         {
             var page = await app.PageAsync(made);
@@ -147,9 +147,9 @@ public sealed class ArchivePagesTests
         }
     }
 
-    private static async Task<HttpResponseMessage> SendAsync(TestApp app, byte[] bytes)
+    internal static async Task<HttpResponseMessage> SendAsync(TestApp app, byte[] bytes, string printed = "")
     {
-        using var form = new MultipartFormDataContent { { new ByteArrayContent(bytes), "archive", "marigold.zip" } };
+        using var form = new MultipartFormDataContent { { new StringContent(printed), "printed" }, { new ByteArrayContent(bytes), "archive", "marigold.zip" } };
         return await app.Client.PostAsync("/import", form, Stop);
     }
 

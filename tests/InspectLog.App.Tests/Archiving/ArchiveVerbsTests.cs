@@ -30,7 +30,7 @@ public sealed class ArchiveVerbsTests : IDisposable
         var verify = await CommandRun.OfAsync("verify", archive);
         var import = await CommandRun.OfAsync("import", archive, "--data", Path.Combine(_folder.FullName, "other"));
 
-        Assert.Equal((0, "", 0, 0), (export.ExitCode, export.Error, verify.ExitCode, import.ExitCode));
+        Assert.Equal((0, "Not sealed.\n", 0, 0), (export.ExitCode, export.Error, verify.ExitCode, import.ExitCode));
         Assert.Contains("Withheld: ", verify.Out, StringComparison.Ordinal);
         Assert.Contains("Teasel is not in this garage yet. It is added", import.Out, StringComparison.Ordinal);
         var reports = Directory.GetFiles(Path.Combine(archive, "data", "reports"));

@@ -13,7 +13,7 @@ public sealed class PageShapeTests
     {
         await using var app = await TestApp.StartAsync();
 
-        foreach (var address in new[] { "/", "/vehicles/new", "/find", "/find?words=coil", "/instruments", "/sheets", "/sheets/ignition-breakerless", "/about" })
+        foreach (var address in new[] { "/", "/vehicles/new", "/find", "/find?words=coil", "/instruments", "/sheets", "/sheets/ignition-breakerless", "/about", "/import", "/backup", "/seal-key" })
         {
             Check(await app.PageAsync(address), address);
         }
@@ -38,7 +38,7 @@ public sealed class PageShapeTests
             Check(await app.PageAsync($"{bench}?check={check.Id}"), check.Id);
         }
 
-        foreach (var address in new[] { "/", "/find?words=cap", vehicle, $"{vehicle}/describe", $"{vehicle}/parts/new", part, $"{vehicle}/journal", $"{vehicle}/limits/coil-circuit-resistance", $"{bench}/close", $"{bench}/report" })
+        foreach (var address in new[] { "/", "/find?words=cap", vehicle, $"{vehicle}/describe", $"{vehicle}/parts/new", part, $"{vehicle}/journal", $"{vehicle}/limits/coil-circuit-resistance", $"{vehicle}/archive", $"{bench}/close", $"{bench}/report" })
         {
             Check(await app.PageAsync(address), address);
         }
@@ -57,6 +57,9 @@ public sealed class PageShapeTests
         Check(await TestApp.ParseAsync(await app.PostAsync($"{bench}/close")), "close refused");
         Check(await TestApp.ParseAsync(await app.PostAsync("/vehicles/marigold/parts/new", ("name", ""), ("fittedOn", "soon"))), "part refused");
         Check(await TestApp.ParseAsync(await app.PostAsync("/instruments", ("name", ""))), "instrument refused");
+        Check(await TestApp.ParseAsync(await app.PostAsync("/import")), "archive refused");
+        Check(await TestApp.ParseAsync(await app.PostAsync("/backup", ("folder", "here"), ("days", "no"))), "backup refused");
+        Check(await TestApp.ParseAsync(await app.PostAsync("/vehicles/marigold/archive")), "archive not chosen");
         Check(await TestApp.ParseAsync(await app.Client.GetAsync("/nowhere", TestContext.Current.CancellationToken)), "not found");
     }
 

@@ -74,6 +74,25 @@ public sealed class DamagedVehicleTests : IDisposable
         Assert.Contains("heron", run.Out, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Report_and_verify_give_the_same_head_by_the_same_name_and_the_report_says_the_damage()
+    {
+        await FillAsync();
+        Damage("second");
+        await using var app = await TestApp.StartAsync(folder: _folder.FullName);
+
+        var page = await app.PageAsync("/vehicles/teasel/inspections/2/report");
+        var head = page.GetElementById("record-head")!;
+        var verify = await CommandRun.OfAsync("verify", _folder.FullName);
+        var byHead = await CommandRun.OfAsync("verify", _folder.FullName, "--head", head.TextContent);
+
+        Assert.StartsWith("Head of the record as far as it can be read: ", head.ParentElement!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Line 4 of the journal of Teasel is damaged: its body was changed", page.QuerySelector(".last-words")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains($"  Head of the record as far as it can be read: {head.TextContent}", verify.Out, StringComparison.Ordinal);
+        Assert.Contains("DAMAGED: its last entry that can be read is that of the paper", byHead.Out, StringComparison.Ordinal);
+        Assert.Equal(1, byHead.ExitCode);
+    }
+
     /// <summary>Two vehicles, one with an inspection of three notes.</summary>
     private async Task FillAsync()
     {

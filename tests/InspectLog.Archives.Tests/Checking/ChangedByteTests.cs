@@ -94,7 +94,7 @@ public sealed class ChangedByteTests : IDisposable
         lines[^3] = System.Text.Encoding.UTF8.GetString(InspectLog.Journal.Record.JournalLines.WithoutBody(System.Text.Encoding.UTF8.GetBytes(lines[^3])));
         await File.WriteAllTextAsync(journal, string.Join('\n', lines) + "\n", Stop);
         File.Delete(Directory.GetFiles(Path.Combine(folder, "data", "media"))[0]);
-        SealAnew(folder);
+        ForgedBag.MakeAnew(folder);
 
         var faults = SomeArchive.Checked(folder).Faults.Select(fault => fault.Words).ToList();
 
@@ -107,7 +107,7 @@ public sealed class ChangedByteTests : IDisposable
     {
         var folder = await SomeArchive.FolderAsync(_garage.Path, _vehicle, _out.Path, stop: Stop);
         await File.WriteAllTextAsync(Path.Combine(folder, "data", "extra.html"), "<script>", Stop);
-        SealAnew(folder);
+        ForgedBag.MakeAnew(folder);
 
         Assert.Contains(SomeArchive.Checked(folder).Faults, fault => fault.Path == "data/extra.html" && fault.Words.Contains("nothing in the journal names it", StringComparison.Ordinal));
     }
@@ -118,7 +118,7 @@ public sealed class ChangedByteTests : IDisposable
         var folder = await SomeArchive.FolderAsync(_garage.Path, _vehicle, _out.Path, stop: Stop);
         var info = Path.Combine(folder, "bag-info.txt");
         await File.WriteAllTextAsync(info, (await File.ReadAllTextAsync(info, Stop)).Replace("Archive-Version: 1", "Archive-Version: 2", StringComparison.Ordinal), Stop);
-        SealAnew(folder);
+        ForgedBag.MakeAnew(folder);
 
         Assert.Contains(SomeArchive.Checked(folder).Faults, fault => fault.Words.Contains("version 2 of the archive, which is not known here", StringComparison.Ordinal));
     }
@@ -164,20 +164,5 @@ public sealed class ChangedByteTests : IDisposable
     {
         using var tree = ZipTree.Of(new MemoryStream(zip));
         return SomeArchive.Faults(tree);
-    }
-
-    /// <summary>Writes manifests and Payload-Oxum anew, as whoever changes an archive with care would.</summary>
-    private static void SealAnew(string folder)
-    {
-        var files = SomeArchive.Files(folder);
-        var payload = files.Where(file => file.Key.StartsWith("data/", StringComparison.Ordinal)).ToList();
-        var info = Path.Combine(folder, "bag-info.txt");
-        File.WriteAllText(info, System.Text.RegularExpressions.Regex.Replace(
-            File.ReadAllText(info), "Payload-Oxum: .*", FormattableString.Invariant($"Payload-Oxum: {payload.Sum(file => file.Value.Length)}.{payload.Count}")));
-        Write("manifest-sha256.txt", payload);
-        Write("tagmanifest-sha256.txt", SomeArchive.Files(folder).Where(file => !file.Key.StartsWith("data/", StringComparison.Ordinal) && file.Key != "tagmanifest-sha256.txt"));
-
-        void Write(string name, IEnumerable<KeyValuePair<string, byte[]>> listed) => File.WriteAllText(
-            Path.Combine(folder, name), string.Concat(listed.Select(file => $"{BagIt.SomeBag.Sha256(file.Value)}  {file.Key}\n")));
     }
 }

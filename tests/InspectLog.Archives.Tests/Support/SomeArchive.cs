@@ -3,6 +3,7 @@ using InspectLog.Archives.BagIt;
 using InspectLog.Archives.Checking;
 using InspectLog.Archives.Making;
 using InspectLog.Archives.Zip;
+using InspectLog.Journal.Sealing;
 using InspectLog.Journal.Verification;
 
 namespace InspectLog.Archives.Tests.Support;
@@ -22,6 +23,11 @@ internal static class SomeArchive
         string garage, string vehicle, ArchiveProfile? profile, Func<string, DateOnly, IBagTarget> begin, CancellationToken stop = default) =>
         new ArchiveMaker(new Readable(), new Copies(), _ => null, SomeGarage.Clock)
             .MakeAsync(VehicleReading.Of(garage, vehicle), profile ?? ArchiveProfiles.Everything, begin, stop: stop);
+
+    public static Task<string> SealedAsync(
+        string garage, string vehicle, ArchiveProfile? profile, Func<string, DateOnly, IBagTarget> begin, SealKey key, CancellationToken stop = default) =>
+        new ArchiveMaker(new Readable(), new Copies(), _ => null, SomeGarage.Clock).MakeAsync(
+            VehicleReading.Of(garage, vehicle), profile ?? ArchiveProfiles.Everything, begin, new(new Sealer(SomeGarage.Clock, "InspectLog"), key), stop: stop);
 
     public static IFileTree Open(string path) => File.Exists(path) ? ZipTree.Of(path) : FolderTree.Of(path);
 
