@@ -30,7 +30,7 @@ public sealed partial class Garage
             }
 
             var id = VehicleIds.New(preferredId, id => Directory.Exists(_folder.Vehicle(id)));
-            _latch.Guard(() => MakeVehicle(id, journal, withheld));
+            _latches.Adding.Guard(() => MakeVehicle(id, journal, withheld));
             Remember(withheld);
             var opened = OpenVehicle(id);
             _vehicles[id] = opened;
@@ -107,7 +107,7 @@ public sealed partial class Garage
             WriteWhole(folder, WithheldMediaList.FileName, WithheldMediaList.Write(withheld));
         }
 
-        FileAt(Path.Combine(folder, DataFolder.JournalName)).Append(journal);
+        NewFile(folder).Append(journal);
         Directory.Move(folder, _folder.Vehicle(id));
         _durable.SyncFolder(_folder.Vehicles);
     }
@@ -120,7 +120,7 @@ public sealed partial class Garage
         var all = before.UnionBy(withheld, one => one.File.Sha256).ToList();
         if (all.Count > before.Count)
         {
-            _latch.Guard(() => WriteWhole(folder, WithheldMediaList.FileName, WithheldMediaList.Write(all)));
+            Journal(vehicleId).Latch.Guard(() => WriteWhole(folder, WithheldMediaList.FileName, WithheldMediaList.Write(all)));
             Remember(all);
         }
     }

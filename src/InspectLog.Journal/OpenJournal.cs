@@ -41,6 +41,12 @@ internal sealed class OpenJournal<TState>
     /// <summary>What is wrong with the journal; null when it is sound.</summary>
     public JournalDamage? Damage { get; private set; }
 
+    /// <summary>Which write to it failed, so that nothing more is written to it; null while none did.</summary>
+    public GarageProblem? FailedWrite => Latch.Problem;
+
+    /// <summary>Closes the journal, and what stands beside it, to writing.</summary>
+    public WriteLatch Latch => _file.Latch;
+
     /// <summary>Appends the entries a function decides on, and calls another when they are on disk.</summary>
     /// <exception cref="JournalReadOnlyException">Nothing can be written.</exception>
     public TState Append(

@@ -48,7 +48,7 @@ public sealed class WorkshopSeals(Garage garage, TimeProvider time)
     }
 
     private JournalChain Chain(string vehicleId) => JournalChain.Of(
-        garage.Entries(vehicleId), isDamaged: garage.Problems.Any(problem => problem.ReadOnly && problem.VehicleId == vehicleId));
+        garage.Entries(vehicleId), isDamaged: garage.Problems.Any(problem => problem is { ReadOnly: true, IsFailedWrite: false } && problem.VehicleId == vehicleId));
 }
 
 /// <summary>How the record of a vehicle is sealed.</summary>

@@ -10,6 +10,9 @@ internal sealed class JournalFile(string path, IDurable durable, WriteLatch latc
     /// <summary>The file.</summary>
     public string Path => path;
 
+    /// <summary>Closes it, and what stands beside it, to writing.</summary>
+    public WriteLatch Latch => latch;
+
     /// <summary>Reads the whole file; empty when it does not exist.</summary>
     public byte[] Read()
     {
