@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using InspectLog.Journal.Record;
 using InspectLog.Journal.Storage;
+using InspectLog.Journal.Verification;
 
 namespace InspectLog.Journal;
 
@@ -28,13 +29,17 @@ internal static class JournalContent
             var bytes = file.Read();
             return mustHoldEntries && bytes.Length == 0
                 ? Unreadable(file, before, "the file is missing or empty")
-                : Of(file.Path, JournalScan.Of(bytes), before, apply);
+                : Of(file.Path, Scan(bytes), before, apply);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             return Unreadable(file, before, problem.Message.TrimEnd('.'));
         }
     }
+
+    /// <summary>A sound journal is read the quick way, any other one the way that says what is wrong.</summary>
+    private static JournalScan Scan(byte[] bytes) =>
+        QuickEntries.Of(bytes) is { } entries ? new(entries, bytes.Length, []) : JournalScan.Of(bytes);
 
     private static JournalContent<TState> Unreadable<TState>(JournalFile file, TState before, string why) =>
         new(before, [], 0, new(file.Path, [], why));
