@@ -27,7 +27,7 @@ public sealed partial class Garage : IDisposable
     public string Folder => _folder.Root;
 
     /// <summary>Recordings and photos.</summary>
-    public MediaStore Media { get; }
+    public IMediaStore Media { get; }
 
     /// <summary>The check sheets that inspections pin.</summary>
     public SheetStore Sheets { get; }

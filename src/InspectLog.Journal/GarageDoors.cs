@@ -21,13 +21,14 @@ public sealed partial class Garage
         _durable = durable;
         _lock = @lock;
         _latches = new WriteLatches(IsLookedAtOnly ? LookedAtOnly : null);
-        Media = new MediaStore(folder.Media, durable, _latches.Media);
+        var media = new MediaStore(folder.Media, durable, _latches.Media);
+        Media = media;
         Sheets = new SheetStore(folder.Sheets, durable, _latches.Sheets);
         _rules = rules?.Invoke(Sheets) ?? new NoEntryRules();
         var recovery = new Recovery(folder, time, isAllowedToWrite: !IsLookedAtOnly);
         if (!IsLookedAtOnly)
         {
-            Media.RemoveUnfinished();
+            media.RemoveUnfinished();
             Sheets.RemoveUnfinished();
             recovery.CloseToOthers();
             recovery.SetUnfinishedVehiclesAside();

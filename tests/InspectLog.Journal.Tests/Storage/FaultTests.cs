@@ -105,7 +105,7 @@ public sealed class FaultTests : IDisposable
 
         foreach (var id in ids)
         {
-            Assert.Contains("the disk is full", Assert.Throws<JournalReadOnlyException>(() => garage.Note(id, "too much")).Message, StringComparison.Ordinal);
+            Assert.StartsWith("The disk is full. What was done to ", Assert.Throws<JournalReadOnlyException>(() => garage.Note(id, "too much")).Message, StringComparison.Ordinal);
         }
 
         Assert.Equal(ids.Order(), garage.Problems.Select(problem => problem.VehicleId).Order());

@@ -41,7 +41,7 @@ internal sealed class FaultyDisk : IDurable
         return Arm(act, error, written);
     }
 
-    public byte[] ReadAfresh(string path) => _real.ReadAfresh(path);
+    public FileStream OpenAfresh(string path) => _real.OpenAfresh(path);
 
     public void Write(SafeFileHandle file, ReadOnlySpan<byte> bytes, long at)
     {
