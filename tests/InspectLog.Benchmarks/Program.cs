@@ -44,9 +44,10 @@ static int Usage()
           search [ENTRIES]                     time the index of a garage of that many entries (20,000)
           verify [ENTRIES]                     time the verifying of a journal of that many entries (100,000) against
                                                sha256sum on the same bytes
-          garage [ENTRIES]                     what a vehicle of that many entries (100,000) costs against one of a hundredth: starting
+          garage [ENTRIES [PROGRAM]]           what a vehicle of that many entries (100,000) costs against one of a hundredth: starting
                                                (against an empty ASP.NET app), appending (against a bare write and fsync),
-                                               pages and memory; takes some minutes
+                                               pages and memory; of the program built with this, or of one made by
+                                               src/make-program; takes some minutes
           photos [FILE.jpg]                    a photo of 12 megapixels to all copies and figures, against vipsthumbnail (Debian's
                                                libvips-tools); then thirty at once through the workers
         """);

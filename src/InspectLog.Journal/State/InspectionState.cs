@@ -66,6 +66,16 @@ public sealed partial record InspectionState
     private readonly Remembered<InspectionState, Dictionary<(string Check, int? Cylinder), Recorded<ReadingDecided>>> _lastReadings = new();
 
     private readonly Remembered<InspectionState, Recorded<ActionDone>[]> _lastActions = new();
+    private readonly Remembered<InspectionState, Recorded<ReadingDecided>[]> _gauged = new();
+    private readonly Remembered<InspectionState, HashSet<string>> _checks = new();
+
+    /// <summary>Readings that count and were taken with gauges, oldest first.</summary>
+    public IReadOnlyList<Recorded<ReadingDecided>> Gauged =>
+        _gauged.Of(this, state => [.. state.Readings.Where(reading => reading.Body.Reading is Measuring.Bracket)]);
+
+    /// <summary>Whether a check has a reading or an observation that counts.</summary>
+    public bool HasRecordOf(string check) => _checks.Of(
+        this, state => [.. state.Readings.Select(one => one.Body.Check), .. state.Observations.Select(one => one.Body.Check)]).Contains(check);
 
     /// <summary>Which of its entries no longer count as they stand.</summary>
     internal IReadOnlyDictionary<long, EntryMark> Marks => _marks.Of(this, EntryMarks.In);

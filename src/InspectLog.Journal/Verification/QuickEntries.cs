@@ -11,10 +11,11 @@ namespace InspectLog.Journal.Verification;
 internal sealed class QuickEntries : QuickPass
 {
     private readonly JournalEntry[] _entries;
+    private readonly string?[] _hashTexts; // each is the hash of one entry and the previous hash of the next
     private readonly ConcurrentDictionary<string, string> _names = new(StringComparer.Ordinal); // few, and on every line
 
     private QuickEntries(ReadOnlyMemory<byte> file, int[] ends)
-        : base(file, ends) => _entries = new JournalEntry[ends.Length];
+        : base(file, ends) => (_entries, _hashTexts) = (new JournalEntry[ends.Length], new string?[ends.Length]);
 
     /// <summary>The entries of a journal; null where it is not sound for sure.</summary>
     public static ImmutableList<JournalEntry>? Of(ReadOnlyMemory<byte> file) =>
@@ -35,8 +36,8 @@ internal sealed class QuickEntries : QuickPass
             body,
             kind,
             read.Version,
-            Encoding.ASCII.GetString(read.Previous),
-            Encoding.ASCII.GetString(read.Hash))
+            at == 0 ? EntryLine.NoPrevious : HashText(at - 1, read.Previous),
+            HashText(at, read.Hash))
         {
             Device = read.Device.IsEmpty ? null : Text(read.Device),
             IsWithheld = read.IsWithheld,
@@ -44,6 +45,10 @@ internal sealed class QuickEntries : QuickPass
         };
         return true;
     }
+
+    // Two spellings of one hash break the chain, and then nothing of this is used.
+    private string HashText(int at, ReadOnlySpan<byte> spelled) => Volatile.Read(ref _hashTexts[at])
+        ?? (Encoding.ASCII.GetString(spelled) is var text ? Interlocked.CompareExchange(ref _hashTexts[at], text, null) ?? text : text);
 
     /// <summary>What stands between the quotes of a string.</summary>
     private string Text(ReadOnlySpan<byte> spelled)

@@ -13,9 +13,10 @@ internal static class GarageCommand
 
     /// <summary>Runs it.</summary>
     /// <param name="arguments">How many entries the long journal has, 100,000 where none is said; the short one has a hundredth.
-    /// </param>
+    /// Then the program, where it is not the one that was built with this.</param>
     public static async Task<int> RunAsync(string[] arguments)
     {
+        var program = arguments is [_, var made, ..] ? made : null;
         var count = arguments is [var given, ..] ? int.Parse(given, CultureInfo.InvariantCulture) : 100_000;
         var root = Directory.CreateTempSubdirectory("inspectlog-garage-").FullName;
         try
@@ -28,10 +29,10 @@ internal static class GarageCommand
             var journal = new FileInfo(Directory.GetFiles(large, "journal.jsonl", SearchOption.AllDirectories)[0]);
             Tell($"{count} entries, {journal.Length / 1e6:0.0} MB, made in {watch.Elapsed.TotalSeconds:0} s");
 
-            await StartsAsync(empty, large);
+            await StartsAsync(program, empty, large);
             AppendTimes.Run(small, "few entries");
             AppendTimes.Run(large, "many entries");
-            await PagesAsync(small, smallBench, large, largeBench);
+            await PagesAsync(program, small, smallBench, large, largeBench);
             return 0;
         }
         finally
@@ -41,17 +42,17 @@ internal static class GarageCommand
     }
 
     /// <summary>Starts turn by turn: an app that does nothing, the program on nothing, the program on much.</summary>
-    private static async Task StartsAsync(string empty, string large)
+    private static async Task StartsAsync(string? program, string empty, string large)
     {
         var (bare, none, many) = (new List<RunningApp>(), new List<RunningApp>(), new List<RunningApp>());
         for (var round = 0; round < Starts; round++)
         {
             bare.Add(await StartedAsync(RunningApp.EmptyAsync));
-            none.Add(await StartedAsync(() => RunningApp.ServeAsync(empty)));
-            many.Add(await StartedAsync(() => RunningApp.ServeAsync(large)));
+            none.Add(await StartedAsync(() => RunningApp.ServeAsync(program, empty)));
+            many.Add(await StartedAsync(() => RunningApp.ServeAsync(program, large)));
         }
 
-        foreach (var (what, of) in new (string, Func<RunningApp, TimeSpan>)[] { ("until it is open", app => app.Open), ("until its first page", app => app.FirstPage) })
+        foreach (var (what, of) in new (string, Func<RunningApp, TimeSpan>)[] { ("until it is open", app => app.Open), ("until its first page", app => app.FirstPage), ("in processor time until then", app => app.Processor) })
         {
             var (b, n, m) = (Median(bare, of), Median(none, of), Median(many, of));
             Tell($"Start {what}: empty app {b:0} ms, program on an empty folder {n:0} ms, on the long journal {m:0} ms.");
@@ -69,10 +70,10 @@ internal static class GarageCommand
     private static double Median(List<RunningApp> apps, Func<RunningApp, TimeSpan> of) =>
         apps.Select(app => of(app).TotalMilliseconds).Order().ElementAt(apps.Count / 2);
 
-    private static async Task PagesAsync(string small, string smallBench, string large, string largeBench)
+    private static async Task PagesAsync(string? program, string small, string smallBench, string large, string largeBench)
     {
-        await using var few = await RunningApp.ServeAsync(small);
-        await using var many = await RunningApp.ServeAsync(large);
+        await using var few = await RunningApp.ServeAsync(program, small);
+        await using var many = await RunningApp.ServeAsync(program, large);
         Tell($"Resident after the first page: {few.ResidentMegabytes:0} MB with few entries, {many.ResidentMegabytes:0} MB with many");
         foreach (var (what, short_, long_) in new[]
         {

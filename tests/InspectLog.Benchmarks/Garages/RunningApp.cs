@@ -25,16 +25,26 @@ internal sealed partial class RunningApp : IAsyncDisposable
     /// <summary>From the start of the process to its first page.</summary>
     public TimeSpan FirstPage { get; private set; }
 
+    /// <summary>Processor time it took until its first page: what a busy computer does not blur.</summary>
+    public TimeSpan Processor { get; private set; }
+
     /// <summary>What it holds in memory, MB.</summary>
     public double ResidentMegabytes => double.Parse(
         Resident().Match(File.ReadAllText($"/proc/{_process.Id}/status")).Groups[1].Value, CultureInfo.InvariantCulture) / 1024;
 
     /// <summary>The program on a data folder.</summary>
-    public static Task<RunningApp> ServeAsync(string folder) =>
-        StartAsync("inspectlog.dll", "serve", "--data", folder, "--port", "0", "--speech-when-needed");
+    /// <param name="program">The program as it was made to be installed; null for the one that was built with this.</param>
+    /// <param name="folder">The folder.</param>
+    public static Task<RunningApp> ServeAsync(string? program, string folder)
+    {
+        string[] serve = ["serve", "--data", folder, "--port", "0", "--speech-when-needed"];
+        return program is null || program.EndsWith(".dll", StringComparison.Ordinal)
+            ? StartAsync("dotnet", [program ?? Path.Combine(AppContext.BaseDirectory, "inspectlog.dll"), .. serve])
+            : StartAsync(program, serve);
+    }
 
     /// <summary>The app that does nothing.</summary>
-    public static Task<RunningApp> EmptyAsync() => StartAsync("InspectLog.Benchmarks.dll", "empty-app");
+    public static Task<RunningApp> EmptyAsync() => StartAsync("dotnet", Path.Combine(AppContext.BaseDirectory, "InspectLog.Benchmarks.dll"), "empty-app");
 
     /// <summary>Ends it in good order, so that its index is closed.</summary>
     public async ValueTask DisposeAsync()
@@ -52,7 +62,7 @@ internal sealed partial class RunningApp : IAsyncDisposable
     private static async Task<RunningApp> StartAsync(string program, params string[] arguments)
     {
         var watch = Stopwatch.StartNew();
-        var process = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, program), .. arguments])
+        var process = Process.Start(new ProcessStartInfo(program, arguments)
         {
             RedirectStandardOutput = true,
         })!;
@@ -63,6 +73,7 @@ internal sealed partial class RunningApp : IAsyncDisposable
                 var app = new RunningApp(process, new Uri(address.Value), watch.Elapsed);
                 await app.Client.GetStringAsync("/");
                 app.FirstPage = watch.Elapsed;
+                app.Processor = process.TotalProcessorTime;
                 _ = process.StandardOutput.ReadToEndAsync(); // a full pipe would stop it
                 return app;
             }
