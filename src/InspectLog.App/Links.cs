@@ -61,6 +61,10 @@ public static class Links
 
     public static string Vehicle(string id) => $"/vehicles/{id}";
 
+    /// <summary>The stretch of a vehicle's inspections that ends before one of them.</summary>
+    public static string InspectionsBefore(string vehicleId, long number) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Vehicle(vehicleId)}?before={number}#inspections");
+
     public static string Inspection(string vehicleId, long number) =>
         string.Create(CultureInfo.InvariantCulture, $"/vehicles/{vehicleId}/inspections/{number}");
 

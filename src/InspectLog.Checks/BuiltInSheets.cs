@@ -22,10 +22,11 @@ public static class BuiltInSheets
     /// <summary>Identifier of the sheet for battery, starter and generator.</summary>
     public const string ChargingStarting = "charging-starting";
 
-    private static readonly Lazy<IReadOnlyList<BuiltIn>> Current = new(() =>
-    [
-        Load(IgnitionBreakerless), Load(IgnitionInDepth), Load(IgnitionContactBreaker), Load(CompressionLeakDown), Load(ChargingStarting),
-    ]);
+    /// <summary>Identifiers of the sheets an inspection can be started with: known without reading any of them.</summary>
+    public static IReadOnlyList<string> Ids { get; } =
+        [IgnitionBreakerless, IgnitionInDepth, IgnitionContactBreaker, CompressionLeakDown, ChargingStarting];
+
+    private static readonly Lazy<IReadOnlyList<BuiltIn>> Current = new(() => [.. Ids.Select(Load)]);
 
     // Journals pin them: none of their bytes may change. A sheet that changes leaves its file of before here.
     private static readonly Lazy<IReadOnlyList<BuiltIn>> Earlier = new(() =>

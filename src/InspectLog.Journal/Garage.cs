@@ -16,7 +16,7 @@ public sealed partial class Garage : IDisposable
     private readonly IDurable _durable;
     private readonly IEntryRules _rules;
     private readonly FileStream? _lock;
-    private readonly WriteLatch _latch;
+    private readonly WriteLatches _latches;
     private readonly Lock _adding = new();
     private readonly ConcurrentDictionary<string, OpenJournal<VehicleState>> _vehicles = new(StringComparer.Ordinal);
     private readonly OpenJournal<WorkshopState> _workshop;
@@ -27,14 +27,20 @@ public sealed partial class Garage : IDisposable
     public string Folder => _folder.Root;
 
     /// <summary>Recordings and photos.</summary>
-    public MediaStore Media { get; }
+    public IMediaStore Media { get; }
 
     /// <summary>The check sheets that inspections pin.</summary>
     public SheetStore Sheets { get; }
 
     /// <summary>What is wrong with the garage, for a banner on every page; empty when all is well.</summary>
     public IReadOnlyList<GarageProblem> Problems =>
-        [.. new[] { _latch.Problem, _index.Problem }.OfType<GarageProblem>(), .. _foundAtOpening, .. LossesInWords()];
+    [
+        .. _latches.Problems,
+        .. _vehicles.Values.Select(journal => journal.FailedWrite).OfType<GarageProblem>(),
+        .. new[] { _index.Problem }.OfType<GarageProblem>(),
+        .. _foundAtOpening,
+        .. LossesInWords(),
+    ];
 
     /// <summary>Adds a vehicle and returns its id, made from its name.</summary>
     /// <exception cref="ArgumentException">The name is empty.</exception>
@@ -49,7 +55,7 @@ public sealed partial class Garage : IDisposable
         lock (_adding)
         {
             var id = VehicleIds.New(vehicle.Name, id => Directory.Exists(_folder.Vehicle(id)));
-            _latch.Guard(() => MakeVehicle(id, author, [vehicle, .. further]));
+            _latches.Adding.Guard(() => MakeVehicle(id, author, [vehicle, .. further]));
             var journal = OpenVehicle(id);
             _vehicles[id] = journal;
             _index.Add(journal.Now.State, journal.Now.Entries);
@@ -65,8 +71,8 @@ public sealed partial class Garage : IDisposable
     /// append, in order; none appends nothing. The first gets sequence <see cref="VehicleState.NextSequence"/>.</param>
     /// <returns>The vehicle's state after the append.</returns>
     /// <exception cref="UnknownVehicleException">There is no such vehicle.</exception>
-    /// <exception cref="JournalReadOnlyException">Nothing can be written at present: the disk is full, an earlier
-    /// write failed, or the journal is damaged. Nothing was acknowledged.</exception>
+    /// <exception cref="JournalReadOnlyException">Nothing can be written to it at present: the disk is full, an earlier
+    /// write to it failed, or it is damaged. Nothing was acknowledged.</exception>
     /// <exception cref="EntryRefusedException">The rules do not allow one of the entries; none was written.</exception>
     public VehicleState Append(string vehicleId, Author author, Func<VehicleState, IReadOnlyList<EntryBody>> decide)
     {
@@ -126,7 +132,7 @@ public sealed partial class Garage : IDisposable
     /// <summary>Recordings that have no transcript yet and whose journal can take one, oldest first. Those that came in from
     /// elsewhere are not among them until somebody asks: read in two garages, the two journals would part.</summary>
     public IReadOnlyList<WaitingRecording> WaitingRecordings() =>
-        [.. _index.Waiting().Where(one => !IsLookedAtOnly && _vehicles.GetValueOrDefault(one.VehicleId) is { Damage: null } journal && IsToBeRead(journal.Now.State, one))];
+        [.. _index.Waiting().Where(one => !IsLookedAtOnly && _vehicles.GetValueOrDefault(one.VehicleId) is { Damage: null, FailedWrite: null } journal && IsToBeRead(journal.Now.State, one))];
 
     /// <summary>Deletes the index and makes it again from the journals.</summary>
     public void RebuildIndex() => _index.Rebuild();
@@ -137,7 +143,7 @@ public sealed partial class Garage : IDisposable
         NoteVehicles();
         lock (_adding)
         {
-            _latch.Close();
+            _latches.Gate.Close();
         }
 
         _workshop.WaitForAppend();
@@ -162,9 +168,14 @@ public sealed partial class Garage : IDisposable
         _vehicles.GetValueOrDefault(vehicleId) ?? throw new UnknownVehicleException(vehicleId);
 
     private OpenJournal<VehicleState> OpenVehicle(string id) => new(
-        FileAt(_folder.Journal(id)), VehicleState.Before(id) with { CameIn = CameIn.In(_folder.Vehicle(id)) }, (state, entry) => state.Apply(entry), _time, mustHoldEntries: true);
+        new JournalFile(_folder.Journal(id), _durable, _latches.OfVehicle(id, () => FindVehicle(id)?.Name ?? id)),
+        VehicleState.Before(id) with { CameIn = CameIn.In(_folder.Vehicle(id)) },
+        (state, entry) => state.Apply(entry),
+        _time,
+        mustHoldEntries: true);
 
-    private JournalFile FileAt(string path) => new(path, _durable, _latch);
+    /// <summary>The journal of a vehicle that has no place yet.</summary>
+    private JournalFile NewFile(string folder) => new(Path.Combine(folder, DataFolder.JournalName), _durable, _latches.Adding);
 
     private IEnumerable<IndexedJournal> JournalsForIndex() => _vehicles.Values
         .Select(journal => journal.Now)
@@ -178,7 +189,7 @@ public sealed partial class Garage : IDisposable
         var folder = _folder.VehicleInTheMaking(id);
         Directory.CreateDirectory(folder);
         var record = NewEntries.Of(author, bodies, [], _time.GetLocalNow());
-        FileAt(Path.Combine(folder, DataFolder.JournalName)).Append(record.Bytes);
+        NewFile(folder).Append(record.Bytes);
         Directory.Move(folder, _folder.Vehicle(id));
         try
         {

@@ -20,26 +20,27 @@ public sealed partial class Garage
         _time = time;
         _durable = durable;
         _lock = @lock;
-        _latch = new WriteLatch(IsLookedAtOnly ? LookedAtOnly : null);
-        Media = new MediaStore(folder.Media, durable, _latch);
-        Sheets = new SheetStore(folder.Sheets, durable, _latch);
+        _latches = new WriteLatches(IsLookedAtOnly ? LookedAtOnly : null);
+        var media = new MediaStore(folder.Media, durable, _latches.Media);
+        Media = media;
+        Sheets = new SheetStore(folder.Sheets, durable, _latches.Sheets);
         _rules = rules?.Invoke(Sheets) ?? new NoEntryRules();
         var recovery = new Recovery(folder, time, isAllowedToWrite: !IsLookedAtOnly);
         if (!IsLookedAtOnly)
         {
-            Media.RemoveUnfinished();
+            media.RemoveUnfinished();
             Sheets.RemoveUnfinished();
             recovery.CloseToOthers();
             recovery.SetUnfinishedVehiclesAside();
         }
 
-        _workshop = new(FileAt(folder.Workshop), WorkshopState.Empty, (state, entry) => state.Apply(entry), time);
+        _workshop = new(new JournalFile(folder.Workshop, durable, _latches.Workshop), WorkshopState.Empty, (state, entry) => state.Apply(entry), time);
         recovery.Recover(_workshop, "workshop", "the workshop", vehicleId: null);
         var ids = VehicleFolders();
         foreach (var (id, journal) in ids.Zip(JournalReading.Read(ids, OpenVehicle, progress)))
         {
-            recovery.Recover(journal, id, journal.Now.State.Name, vehicleId: id);
             _vehicles[id] = journal;
+            recovery.Recover(journal, id, journal.Now.State.Name, vehicleId: id);
             Remember(WithheldMediaList.In(folder.Vehicle(id)));
         }
 

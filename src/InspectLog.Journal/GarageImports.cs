@@ -30,7 +30,7 @@ public sealed partial class Garage
             }
 
             var id = VehicleIds.New(preferredId, id => Directory.Exists(_folder.Vehicle(id)));
-            _latch.Guard(() => MakeVehicle(id, journal, written.Count, withheld));
+            _latches.Adding.Guard(() => MakeVehicle(id, journal, written.Count, withheld));
             Remember(withheld);
             var opened = OpenVehicle(id);
             _vehicles[id] = opened;
@@ -59,7 +59,7 @@ public sealed partial class Garage
             {
                 KeepWithheld(vehicleId, withheld);
                 var came = state.CameIn.With(state.NextSequence, written.Count);
-                _latch.Guard(() => came.Keep(_folder.Vehicle(vehicleId), _durable));
+                Journal(vehicleId).Latch.Guard(() => came.Keep(_folder.Vehicle(vehicleId), _durable));
                 return state with { CameIn = came };
             },
             (now, entries) => _index.Add(now.State, entries));
@@ -114,8 +114,7 @@ public sealed partial class Garage
         }
 
         CameIn.None.With(1, count).Keep(folder, _durable);
-
-        FileAt(Path.Combine(folder, DataFolder.JournalName)).Append(journal);
+        NewFile(folder).Append(journal);
         Directory.Move(folder, _folder.Vehicle(id));
         _durable.SyncFolder(_folder.Vehicles);
     }
@@ -128,7 +127,7 @@ public sealed partial class Garage
         var all = before.UnionBy(withheld, one => one.File.Sha256).ToList();
         if (all.Count > before.Count)
         {
-            _latch.Guard(() => WholeFile.Write(_durable, Path.Combine(folder, WithheldMediaList.FileName), WithheldMediaList.Write(all)));
+            Journal(vehicleId).Latch.Guard(() => WholeFile.Write(_durable, Path.Combine(folder, WithheldMediaList.FileName), WithheldMediaList.Write(all)));
             Remember(all);
         }
     }

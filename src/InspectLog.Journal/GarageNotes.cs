@@ -62,7 +62,7 @@ public sealed partial class Garage
         }
         catch (Exception problem) when (problem is JournalReadOnlyException or ObjectDisposedException)
         {
-            // What was to be noted is on disk itself. That nothing can be written is told by the latch, or by the damage
+            // What was to be noted is on disk itself. That nothing can be written is told by the latch, or by the damage,
             // of the workshop's journal; the next start notes it.
         }
     }

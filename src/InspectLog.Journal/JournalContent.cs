@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using InspectLog.Journal.Record;
 using InspectLog.Journal.Storage;
+using InspectLog.Journal.Verification;
 
 namespace InspectLog.Journal;
 
@@ -16,28 +17,41 @@ internal sealed record JournalContent<TState>(
 internal static class JournalContent
 {
     /// <summary>Reads a journal.</summary>
-    /// <param name="file">Its file; may not exist yet.</param>
+    /// <param name="log">Where it is kept; may be empty yet.</param>
     /// <param name="before">The state before the first entry.</param>
     /// <param name="apply">The state after one more entry.</param>
     /// <param name="mustHoldEntries">Whether a journal without an entry is damage.</param>
     public static JournalContent<TState> Of<TState>(
-        JournalFile file, TState before, Func<TState, JournalEntry, TState> apply, bool mustHoldEntries)
+        IEntryLog log, TState before, Func<TState, JournalEntry, TState> apply, bool mustHoldEntries)
     {
         try
         {
-            var bytes = file.Read();
+            var bytes = Whole(log);
             return mustHoldEntries && bytes.Length == 0
-                ? Unreadable(file, before, "the file is missing or empty")
-                : Of(file.Path, JournalScan.Of(bytes), before, apply);
+                ? Unreadable(log, before, "the file is missing or empty")
+                : Of(log.Place, Scan(bytes), before, apply);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            return Unreadable(file, before, problem.Message.TrimEnd('.'));
+            return Unreadable(log, before, problem.Message.TrimEnd('.'));
         }
     }
 
-    private static JournalContent<TState> Unreadable<TState>(JournalFile file, TState before, string why) =>
-        new(before, [], 0, new(file.Path, [], why));
+    // It is read with several processors at once, so all of it has to be there.
+    private static byte[] Whole(IEntryLog log)
+    {
+        using var stream = log.OpenAfresh();
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+
+    /// <summary>A sound journal is read the quick way, any other one the way that says what is wrong.</summary>
+    private static JournalScan Scan(byte[] bytes) =>
+        QuickEntries.Of(bytes) is { } entries ? new(entries, bytes.Length, []) : JournalScan.Of(bytes);
+
+    private static JournalContent<TState> Unreadable<TState>(IEntryLog log, TState before, string why) =>
+        new(before, [], 0, new(log.Place, [], why));
 
     private static JournalContent<TState> Of<TState>(
         string path, JournalScan scan, TState before, Func<TState, JournalEntry, TState> apply)

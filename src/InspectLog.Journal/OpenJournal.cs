@@ -5,31 +5,31 @@ using InspectLog.Journal.Storage;
 
 namespace InspectLog.Journal;
 
-/// <summary>One journal: its file, and what its entries say. Appends are made one after the other; reading needs
+/// <summary>One journal: where it is kept, and what its entries say. Appends are made one after the other; reading needs
 /// no lock. What is in memory was read back from the very bytes that are on disk.</summary>
 internal sealed class OpenJournal<TState>
     where TState : class
 {
     private readonly Lock _appending = new();
-    private readonly JournalFile _file;
+    private readonly IEntryLog _log;
     private readonly Func<TState, JournalEntry, TState> _apply;
     private readonly TimeProvider _time;
     private readonly int _soundBytes;
     private volatile Snapshot _now;
 
-    /// <summary>Reads a journal. Whatever is wrong with its file is told by <see cref="Damage"/>.</summary>
-    /// <param name="file">Its file; may not exist yet.</param>
+    /// <summary>Reads a journal. Whatever is wrong with it is told by <see cref="Damage"/>.</summary>
+    /// <param name="log">Where it is kept; may be empty yet.</param>
     /// <param name="before">The state before the first entry.</param>
     /// <param name="apply">The state after one more entry.</param>
     /// <param name="time">The clock.</param>
     /// <param name="mustHoldEntries">Whether a journal without an entry is damage.</param>
     public OpenJournal(
-        JournalFile file, TState before, Func<TState, JournalEntry, TState> apply, TimeProvider time, bool mustHoldEntries = false)
+        IEntryLog log, TState before, Func<TState, JournalEntry, TState> apply, TimeProvider time, bool mustHoldEntries = false)
     {
-        _file = file;
+        _log = log;
         _apply = apply;
         _time = time;
-        var journal = JournalContent.Of(file, before, apply, mustHoldEntries);
+        var journal = JournalContent.Of(log, before, apply, mustHoldEntries);
         Damage = journal.Damage;
         _soundBytes = journal.SoundBytes;
         _now = new(journal.State, journal.Entries);
@@ -40,6 +40,12 @@ internal sealed class OpenJournal<TState>
 
     /// <summary>What is wrong with the journal; null when it is sound.</summary>
     public JournalDamage? Damage { get; private set; }
+
+    /// <summary>Which write to it failed, so that nothing more is written to it; null while none did.</summary>
+    public GarageProblem? FailedWrite => Latch.Problem;
+
+    /// <summary>Closes the journal, and what stands beside it, to writing.</summary>
+    public WriteLatch Latch => _log.Latch;
 
     /// <summary>Appends the entries a function decides on, and calls another when they are on disk.</summary>
     /// <exception cref="JournalReadOnlyException">Nothing can be written.</exception>
@@ -53,7 +59,7 @@ internal sealed class OpenJournal<TState>
             if (bodies.Count > 0)
             {
                 var record = NewEntries.Of(author, bodies, _now.Entries, _time.GetLocalNow());
-                _file.Append(record.Bytes);
+                _log.Append(record.Bytes);
                 _now = new(record.Entries.Aggregate(_now.State, _apply), _now.Entries.AddRange(record.Entries));
                 kept(_now, record.Entries);
             }
@@ -88,7 +94,7 @@ internal sealed class OpenJournal<TState>
             {
                 var further = newer.GetRange(known.Count, newer.Count - known.Count);
                 var state = before(_now.State);
-                _file.Continue(linesAfter(known.Count).Span);
+                _log.Continue(linesAfter(known.Count).Span);
                 _now = new(further.Aggregate(state, _apply), known.AddRange(further));
                 kept(_now, further);
             }
@@ -102,7 +108,7 @@ internal sealed class OpenJournal<TState>
     /// <exception cref="JournalReadOnlyException">They could not be set aside.</exception>
     public void SetTailAside(string into)
     {
-        var bytes = _file.SetAside(_soundBytes, into);
+        var bytes = _log.SetAside(_soundBytes, into);
         Damage = null;
         Append(JournalEntry.Program, _ => [new TailSetAside(Path.GetFileName(into), bytes)], (_, _) => { });
     }

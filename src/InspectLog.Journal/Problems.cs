@@ -3,8 +3,8 @@ using InspectLog.Journal.Noted;
 namespace InspectLog.Journal;
 
 /// <summary>Something wrong with the garage.</summary>
-/// <param name="ReadOnly">Whether nothing can be written because of it, to the garage as a whole or to the one journal it
-/// concerns.</param>
+/// <param name="ReadOnly">Whether nothing can be written because of it, to the garage as a whole or to the one journal or part
+/// it concerns.</param>
 /// <param name="Message">What it is and what to do.</param>
 public sealed record GarageProblem(bool ReadOnly, string Message)
 {
@@ -14,11 +14,19 @@ public sealed record GarageProblem(bool ReadOnly, string Message)
     /// <summary>Whether it concerns the workshop's own journal.</summary>
     public bool IsOfWorkshop { get; init; }
 
+    /// <summary>Whether it concerns one thing of the garage that is neither a vehicle nor the workshop's journal: the
+    /// recordings and photos, the check sheets, or the adding of vehicles.</summary>
+    public bool IsOfOnePart { get; init; }
+
+    /// <summary>Whether a write failed, so that nothing more is written there until the next start. What is recorded is
+    /// sound.</summary>
+    public bool IsFailedWrite { get; init; }
+
     /// <summary>What a journal lacks of what was noted of it, where that is the problem; null otherwise.</summary>
     public JournalLoss? Loss { get; init; }
 
     /// <summary>Whether nothing at all can be written because of it.</summary>
-    public bool ClosesGarage => ReadOnly && VehicleId is null && !IsOfWorkshop;
+    public bool ClosesGarage => ReadOnly && VehicleId is null && !IsOfWorkshop && !IsOfOnePart;
 }
 
 /// <summary>Nothing can be written at present.</summary>

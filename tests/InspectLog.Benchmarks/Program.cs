@@ -1,5 +1,6 @@
 using InspectLog.Benchmarks.Dictation;
 using InspectLog.Benchmarks.Dictation.Reading;
+using InspectLog.Benchmarks.Garages;
 using InspectLog.Benchmarks.Measuring;
 using InspectLog.Benchmarks.Phones;
 using InspectLog.Benchmarks.Photos;
@@ -14,6 +15,8 @@ return args switch
     ["coverage", .. var rest] => CoverageCommand.Run(rest),
     ["phones", .. var rest] => await PhonesCommand.RunAsync(rest),
     ["search", .. var rest] => SearchCommand.Run(rest),
+    ["garage", .. var rest] => await GarageCommand.RunAsync(rest),
+    ["empty-app"] => await EmptyApp.RunAsync(),
     ["verify", .. var rest] => VerifyCommand.Run(rest),
     ["photos", .. var rest] => await PhotosCommand.RunAsync(rest),
     _ => Usage(),
@@ -41,6 +44,10 @@ static int Usage()
           search [ENTRIES]                     time the index of a garage of that many entries (20,000)
           verify [ENTRIES]                     time the verifying of a journal of that many entries (100,000) against
                                                sha256sum on the same bytes
+          garage [ENTRIES [PROGRAM]]           what a vehicle of that many entries (100,000) costs against one of a hundredth: starting
+                                               (against an empty ASP.NET app), appending (against a bare write and fsync),
+                                               pages and memory; of the program built with this, or of one made by
+                                               src/make-program; takes some minutes
           photos [FILE.jpg]                    a photo of 12 megapixels to all copies and figures, against vipsthumbnail (Debian's
                                                libvips-tools); then thirty at once through the workers
         """);

@@ -61,7 +61,7 @@ public sealed class DamagedJournalTests : IDisposable
     [Fact]
     public void Entry_that_cannot_be_taken_counts_for_nothing_and_is_shown()
     {
-        var file = new JournalFile(_folder.At("workshop.jsonl"), new Durable(), new WriteLatch());
+        var file = new JournalFile(_folder.At("workshop.jsonl"), new Durable(), new WriteLatches().Workshop);
 
         var journal = new OpenJournal<string>(
             file, "", (state, entry) => entry.Body is AccessGiven ? throw new InvalidOperationException() : state + entry.Kind, Some.Clock());

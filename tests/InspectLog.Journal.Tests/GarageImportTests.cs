@@ -166,7 +166,7 @@ public sealed class GarageImportTests : IDisposable
         var file = new MediaFile(Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(bytes)), bytes.Length, "image/jpeg");
 
         Assert.Throws<InvalidDataException>(() => garage.Media.KeepFrom(new MemoryStream(bytes[1..]), file));
-        Assert.Null(garage.Media.PathOf(file.Sha256));
+        Assert.False(garage.Media.Has(file.Sha256));
         Assert.Empty(Directory.GetFiles(_here.At("media"), "*", SearchOption.AllDirectories));
         garage.Media.KeepFrom(new MemoryStream(bytes), file);
         Assert.Equal(MediaCondition.Whole, garage.Media.Check(file));

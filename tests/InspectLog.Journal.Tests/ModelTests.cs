@@ -6,7 +6,8 @@ using InspectLog.Journal.Tests.Support;
 namespace InspectLog.Journal.Tests;
 
 /// <summary>A garage against a list: whatever is done in whatever order, with failing writes, torn ends, lost indexes
-/// and restarts in between, what was acknowledged is there, in order, and nothing is there that nobody wrote.</summary>
+/// and restarts in between, what was acknowledged is there, in order, nothing is there that nobody wrote, and only what failed
+/// by itself refuses to be written.</summary>
 public sealed class ModelTests
 {
     private static readonly Gen<Step> AnyStep = Gen.Frequency(
@@ -59,9 +60,13 @@ public sealed class ModelTests
         private readonly TempFolder _folder = new();
         private readonly Dictionary<string, List<string>> _kept = []; // hashes of acknowledged entries, by vehicle
         private readonly List<MediaFile> _media = [];
+        private readonly HashSet<string> _failed = []; // what a write failed to since the start: a vehicle, "adding" or "media"
         private FaultyDisk _disk = new();
         private Garage _garage;
         private int _notes;
+
+        private const string Adding = "adding";
+        private const string Media = "media";
 
         public World() => _garage = Garage.Open(_folder.Path, Some.Clock(), _disk);
 
@@ -81,10 +86,10 @@ public sealed class ModelTests
                     Write(Vehicles[append.Vehicle % Vehicles.Length], append.Notes);
                     break;
                 case Add:
-                    Try(() => Note(_garage.AddVehicle("Tess", Some.Vehicle("Teasel"))));
+                    Try(Adding, () => Note(_garage.AddVehicle("Tess", Some.Vehicle("Teasel"))));
                     break;
                 case Keep keep:
-                    Try(() => _media.Add(_garage.Media.Keep(keep.Bytes, "audio/wav")));
+                    Try(Media, () => _media.Add(_garage.Media.Keep(keep.Bytes, "audio/wav")));
                     break;
                 case Restart:
                     Reopen(() => { });
@@ -105,23 +110,28 @@ public sealed class ModelTests
         private void Write(string vehicle, int count)
         {
             string[] texts = [.. Enumerable.Range(0, count).Select(_ => $"note {_notes++}")];
-            Try(() =>
+            Try(vehicle, () =>
             {
                 _garage.Append(vehicle, "Tess", _ => [.. texts.Select(text => new NoteWritten(0, null, text))]);
                 Note(vehicle);
             });
         }
 
-        private void Try(Action act)
+        private void Try(string what, Action act)
         {
             var before = _kept.ToDictionary(pair => pair.Key, pair => _garage.FindVehicle(pair.Key));
+            var failures = _disk.Failures;
             try
             {
                 act();
+                Assert.DoesNotContain(what, _failed);
             }
             catch (JournalReadOnlyException)
             {
-                Assert.Contains(_garage.Problems, problem => problem.ReadOnly);
+                Assert.True(_failed.Contains(what) || _disk.Failures > failures, $"{what} was refused, and no write to it had failed");
+                _failed.Add(what);
+                Assert.Contains(_garage.Problems, problem => problem.ReadOnly && problem.IsFailedWrite && problem.VehicleId == (what is Adding or Media ? null : what));
+                Assert.DoesNotContain(_garage.Problems, problem => problem.ClosesGarage);
                 Assert.All(before, pair => Assert.Same(pair.Value, _garage.FindVehicle(pair.Key)));
             }
         }
@@ -134,6 +144,7 @@ public sealed class ModelTests
             _garage.Dispose();
             between();
             _disk = new FaultyDisk();
+            _failed.Clear();
             _garage = Garage.Open(_folder.Path, Some.Clock(), _disk);
             Check();
             foreach (var vehicle in _garage.Vehicles())

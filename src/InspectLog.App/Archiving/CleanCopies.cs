@@ -8,16 +8,17 @@ namespace InspectLog.App.Archiving;
 public sealed class CleanCopies(IPhotoDeveloper developer) : ICleanCopies
 {
     /// <inheritdoc/>
-    public async Task<byte[]?> OfAsync(string path, CancellationToken stop)
+    public async Task<byte[]?> OfAsync(Stream original, CancellationToken stop)
     {
-        if (new FileInfo(path).Length > PhotoIntake.LargestFile)
+        if (original.Length > PhotoIntake.LargestFile)
         {
             return null;
         }
 
-        var original = await File.ReadAllBytesAsync(path, stop);
-        return PhotoIntake.Examine(original) is PhotoResult.Ok { Facts: var facts }
-            && await developer.DevelopAsync(PhotoWork.Copies, original, facts, stop) is PhotoAnswer.Copies copies
+        var bytes = new byte[original.Length];
+        await original.ReadExactlyAsync(bytes, stop);
+        return PhotoIntake.Examine(bytes) is PhotoResult.Ok { Facts: var facts }
+            && await developer.DevelopAsync(PhotoWork.Copies, bytes, facts, stop) is PhotoAnswer.Copies copies
                 ? copies.Display
                 : null;
     }

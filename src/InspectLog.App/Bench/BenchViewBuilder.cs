@@ -85,7 +85,7 @@ public static class BenchViewBuilder
     {
         foreach (var earlier in Earlier(scene).Reverse())
         {
-            if (earlier.Readings.FindLast(r => r.Body.Check == check.Id && r.Body.Cylinder == cylinder) is { } reading)
+            if (earlier.LastReading(check.Id, cylinder) is { } reading)
             {
                 return new PreviousReading(earlier, reading);
             }
@@ -98,8 +98,7 @@ public static class BenchViewBuilder
     /// earlier inspection.</summary>
     private static bool SeenBefore(BenchScene scene, Check check) =>
         Earlier(scene).Any(earlier => earlier.How.Technician == scene.Inspection.How.Technician
-            && (earlier.Readings.Exists(r => r.Body.Check == check.Id)
-                || earlier.Observations.Exists(o => o.Body.Check == check.Id)));
+            && earlier.HasRecordOf(check.Id));
 
     /// <summary>Inspections before this one whose checks of the same id are the same checks, oldest first.</summary>
     private static IEnumerable<InspectionState> Earlier(BenchScene scene) => scene.Vehicle.Inspections

@@ -1,6 +1,7 @@
 using System.Net.Sockets;
 using InspectLog.App.Hosting;
 using InspectLog.App.Network;
+using InspectLog.Dictation.Hearing;
 using Microsoft.AspNetCore.Connections;
 
 namespace InspectLog.App.Commands;
@@ -17,9 +18,9 @@ internal static class Serving
         bool isLookedAtOnly = false, bool isInvented = false)
     {
         var speech = surroundings.OpenSpeechApart(speechStart.ModelFile);
-        if (speech.Readiness.Problem is { } problem)
-            surroundings.Error.WriteLine(problem);
 
+        // The model's file is read through for that, which takes longer than the rest of a start.
+        var told = Task.Run(() => TellWhatKeepsFromHearing(speech, surroundings.Error), CancellationToken.None);
         var options = new WebHostOptions(dataFolder, port, () => speech)
         {
             Time = surroundings.Time,
@@ -40,6 +41,7 @@ internal static class Serving
         try
         {
             await WebHost.RunAsync(options, stop);
+            await told;
             return ExitCodes.Done;
         }
         catch (IOException e) when (e.InnerException is AddressInUseException)
@@ -51,6 +53,12 @@ internal static class Serving
             throw new CommandException(
                 ExitCodes.Cannot, $"Port {port} cannot be used here ({e.Message}). Choose another with --port N.", e);
         }
+    }
+
+    private static void TellWhatKeepsFromHearing(ISpeechToText speech, TextWriter to)
+    {
+        if (speech.Readiness.Problem is { } problem)
+            to.WriteLine(problem);
     }
 
     private static void Tell(TextWriter to, OpenAddresses addresses, bool isOpenToNetwork)

@@ -25,7 +25,7 @@ internal static class SheetChoice
     };
 
     /// <summary>What the built-in sheets are called on the command line.</summary>
-    public static string Ids => string.Join(", ", BuiltInSheets.All.Select(sheet => sheet.Id));
+    public static string Ids => string.Join(", ", BuiltInSheets.Ids);
 
     private static string Name => "ID|FILE";
 

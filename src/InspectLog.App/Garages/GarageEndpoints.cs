@@ -36,8 +36,14 @@ public static class GarageEndpoints
         }),
     };
 
-    private static GarageView All(Garage garage, SheetLibrary sheets, ISpeechToText speech, TimeProvider time) => new(
-        [.. garage.Vehicles().Select(summary => Card(garage, sheets, summary, Times.DayOf(time.GetLocalNow())))], speech.Readiness, garage.Problems);
+    private static GarageView All(Garage garage, SheetLibrary sheets, ISpeechToText speech, TimeProvider time)
+    {
+        var problems = garage.Problems;
+        var closed = problems.Where(problem => problem is { ReadOnly: true, VehicleId: not null }).ToLookup(problem => problem.VehicleId);
+        var today = Times.DayOf(time.GetLocalNow());
+        return new(
+            [.. garage.Vehicles().Select(summary => Card(garage, sheets, summary, closed[summary.Id].FirstOrDefault(), today))], speech.Readiness, problems);
+    }
 
     private static IReadOnlyList<string> Reminder(Garage garage, BackupDesk backups, TimeProvider time) => BackupReminder.Of(
         backups.Record.Last, backups.Record.Settings, garage.Vehicles().Sum(vehicle => garage.Entries(vehicle.Id).Count), time.GetLocalNow());
@@ -51,13 +57,17 @@ public static class GarageEndpoints
     private static IResult Notices(Garage garage) =>
         Page.Of<NoticesPage, NoticesView>(new NoticesView(ThirdPartyNotices.Works(), garage.Problems));
 
-    private static VehicleCard Card(Garage garage, SheetLibrary sheets, VehicleSummary summary, DateOnly today)
+    private static VehicleCard Card(
+        Garage garage, SheetLibrary sheets, VehicleSummary summary, GarageProblem? closed, DateOnly today)
     {
         var vehicle = garage.FindVehicle(summary.Id);
         var attention = vehicle is null ? [] : Attention.Of(vehicle, sheets, today);
-        if (garage.Problems.Any(problem => problem.ReadOnly && problem.VehicleId == summary.Id))
+        if (closed is not null)
         {
-            return new VehicleCard(summary, "Its journal is damaged: it can be looked at, and nothing can be added", null, attention);
+            var why = closed.IsFailedWrite
+                ? "Writing its journal failed: it can be looked at, and nothing can be added until InspectLog is started again"
+                : "Its journal is damaged: it can be looked at, and nothing can be added";
+            return new VehicleCard(summary, why, null, attention);
         }
 
         if (vehicle?.OpenInspection is { } open)

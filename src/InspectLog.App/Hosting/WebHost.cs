@@ -40,7 +40,9 @@ public static class WebHost
     /// <exception cref="IOException">The folder cannot be used, or the port is taken.</exception>
     public static async Task RunAsync(WebHostOptions options, CancellationToken cancellationToken)
     {
-        await using var app = Build(options);
+        // The folder is read while the pages are mapped: each takes a processor about as long.
+        var opening = Task.Run(() => Open(options), CancellationToken.None);
+        await using var app = Build(options, () => opening.GetAwaiter().GetResult());
         var garage = app.Services.GetRequiredService<Garage>(); // first: what is wrong with the data folder is told before anything starts
         if (!garage.IsLookedAtOnly)
         {
@@ -64,7 +66,13 @@ public static class WebHost
     }
 
     /// <summary>The web app, ready to start. Opens the data folder; disposing the app closes it.</summary>
-    public static WebApplication Build(WebHostOptions options)
+    public static WebApplication Build(WebHostOptions options) => Build(options, () => Open(options));
+
+    private static Garage Open(WebHostOptions options) => options.IsLookedAtOnly
+        ? Garage.OpenToLook(options.DataFolder, options.Time, options.Opening, SheetWording.Of)
+        : Garage.Open(options.DataFolder, options.Time, options.Opening, SheetRules.Of, SheetWording.Of);
+
+    private static WebApplication Build(WebHostOptions options, Func<Garage> garage)
     {
         // The content root is the program's own folder, wherever it is started from: wwwroot is copied there.
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions
@@ -78,7 +86,7 @@ public static class WebHost
         // Why the app cannot start is told by whoever starts it, in words and not as a stack trace. That a service of
         // the host failed later is critical and stays.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
-        AddServices(builder.Services, options);
+        AddServices(builder.Services, options, garage);
 
         var app = builder.Build();
         app.UseSecurityHeaders();
@@ -109,12 +117,10 @@ public static class WebHost
         }
     }
 
-    private static void AddServices(IServiceCollection services, WebHostOptions options)
+    private static void AddServices(IServiceCollection services, WebHostOptions options, Func<Garage> garage)
     {
         services.AddSingleton(options.Time);
-        services.AddSingleton(_ => options.IsLookedAtOnly
-            ? Garage.OpenToLook(options.DataFolder, options.Time, options.Opening, SheetWording.Of)
-            : Garage.Open(options.DataFolder, options.Time, options.Opening, SheetRules.Of, SheetWording.Of));
+        services.AddSingleton(_ => garage());
         services.AddSingleton(found => new SheetLibrary(found.GetRequiredService<Garage>().Sheets));
         services.AddSingleton(_ => options.Speech());
         services.AddSingleton<BenchEvents>();

@@ -10,6 +10,7 @@ using InspectLog.Journal;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Index;
 using InspectLog.Journal.State;
+using InspectLog.Journal.Storage;
 
 namespace InspectLog.App.Listening;
 
@@ -21,7 +22,7 @@ public sealed class NoteReader(Garage garage, SheetLibrary sheets, ISpeechToText
     /// <exception cref="SpeechUnavailableException">Nothing can be transcribed now.</exception>
     public async Task<IReadOnlyList<EntryBody>> ReadAsync(
         WaitingRecording waiting, VoiceNote note, InspectionState inspection, CancellationToken cancellationToken) =>
-        Load(note.Recording.Media) switch
+        await LoadAsync(note.Recording.Media, cancellationToken) switch
         {
             WavResult.Ok when sheets.Of(inspection) is null => [new TranscriptFailed(
                 waiting.Recording, "The check sheet of this inspection is missing, so what is said cannot be read for findings. Put the sheet back, then try again.")],
@@ -37,8 +38,8 @@ public sealed class NoteReader(Garage garage, SheetLibrary sheets, ISpeechToText
             ? read.OfType<FindingsProposed>().SelectMany(findings => PhotoMending.Follow(scene, findings))
             : [];
 
-    private WavResult? Load(MediaFile media) =>
-        garage.Media.PathOf(media.Sha256) is { } path ? WavFile.Read(File.ReadAllBytes(path)) : null;
+    private async Task<WavResult?> LoadAsync(MediaFile media, CancellationToken stop) =>
+        await StreamedBytes.ReadAsync(garage.Media.OpenAsync(media.Sha256, stop), stop) is { } file ? WavFile.Read(file) : null;
 
     private async Task<IReadOnlyList<EntryBody>> HearAsync(
         WaitingRecording waiting,

@@ -69,7 +69,7 @@ public sealed class IncomingPhoto : IDisposable
 
     /// <summary>Keeps the original bit for bit. It is on disk when this returns.</summary>
     /// <exception cref="Journal.JournalReadOnlyException">Nothing can be written at present.</exception>
-    public MediaFile Keep(MediaStore store) => store.Keep(_bytes, MediaTypes.Of(Facts.Format));
+    public MediaFile Keep(IMediaStore store) => store.Keep(_bytes, MediaTypes.Of(Facts.Format));
 
     /// <summary>Makes its copies, once the original is kept, and gives up its room.</summary>
     public async Task ShowAsync()

@@ -22,17 +22,18 @@ public static class MediaEndpoints
 
     /// <summary>The original bytes. Only recordings are played in a page; an original photo, which may carry a location,
     /// is sent as a download.</summary>
-    private static IResult Original(HttpContext context, Garage garage, string sha256)
+    private static async Task<IResult> Original(HttpContext context, Garage garage, string sha256)
     {
-        if (garage.Media.PathOf(sha256) is not { } path)
+        if (await garage.Media.OpenAsync(sha256, context.RequestAborted) is not { } file)
         {
             return Results.NotFound();
         }
 
+        context.Response.RegisterForDisposeAsync(file);
         context.Response.Headers.CacheControl = Forever;
-        var type = TypeOf(path);
+        var type = await TypeOfAsync(file, context.RequestAborted);
         var name = type == MediaTypes.Wav ? null : $"{sha256[..12]}{(type == MediaTypes.Png ? ".png" : ".jpg")}";
-        return Results.File(path, type, name, enableRangeProcessing: true);
+        return Results.Stream(file, type, name, enableRangeProcessing: true);
     }
 
     /// <summary>A copy, in bounded time. The program's stop is not held up by it.</summary>
@@ -57,11 +58,11 @@ public static class MediaEndpoints
     }
 
     /// <summary>The content decides the type: the store holds WAV, JPEG and PNG files only.</summary>
-    private static string TypeOf(string path)
+    private static async Task<string> TypeOfAsync(Stream file, CancellationToken stop)
     {
-        Span<byte> start = stackalloc byte[4];
-        using var file = File.OpenRead(path);
-        file.ReadAtLeast(start, start.Length, throwOnEndOfStream: false);
+        var start = new byte[4];
+        await file.ReadAtLeastAsync(start, start.Length, throwOnEndOfStream: false, stop);
+        file.Position = 0;
         return start[0] switch
         {
             (byte)'R' => MediaTypes.Wav,

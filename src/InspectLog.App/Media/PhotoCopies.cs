@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using InspectLog.Journal;
+using InspectLog.Journal.Storage;
 using InspectLog.Photos;
 using InspectLog.Photos.Developing;
 
@@ -32,8 +33,8 @@ public sealed class PhotoCopies(Garage garage, IPhotoDeveloper developer, PhotoR
     public async Task<PhotoCopy> OfAsync(string sha256, CopyKind kind, CancellationToken cancellationToken)
     {
         // Where a photo came without its original, the copy that came in its place is shown, decoded and drawn anew as any other.
-        var file = garage.Media.PathOf(sha256) is null && garage.Withheld(sha256)?.Copy is { } instead ? instead.Sha256 : sha256;
-        if (garage.Media.PathOf(file) is not { } path)
+        var file = !garage.Media.Has(sha256) && garage.Withheld(sha256)?.Copy is { } instead ? instead.Sha256 : sha256;
+        if (!garage.Media.Has(file))
         {
             return new PhotoCopy.NoSuchPhoto();
         }
@@ -41,7 +42,7 @@ public sealed class PhotoCopies(Garage garage, IPhotoDeveloper developer, PhotoR
         return Known(sha256, kind) ?? Copy(
             await OnceAsync(
                 new(sha256, kind == CopyKind.Print ? PhotoWork.Print : PhotoWork.Copies, IsInHand: false),
-                work => FromDiskAsync(sha256, file, path, work),
+                work => FromStoreAsync(sha256, file, work),
                 cancellationToken),
             kind);
     }
@@ -112,11 +113,11 @@ public sealed class PhotoCopies(Garage garage, IPhotoDeveloper developer, PhotoR
     }
 
     /// <summary>An original that is no longer what was sent is not shown in its place.</summary>
-    private async Task<PhotoAnswer> FromDiskAsync(string sha256, string file, string path, PhotoWork work)
+    private async Task<PhotoAnswer> FromStoreAsync(string sha256, string file, PhotoWork work)
     {
         using var place = await room.EnterAsync(life.ApplicationStopping);
-        var bytes = await File.ReadAllBytesAsync(path, life.ApplicationStopping);
-        return Convert.ToHexStringLower(SHA256.HashData(bytes)) == file && PhotoIntake.Examine(bytes) is PhotoResult.Ok { Facts: var facts }
+        return await StreamedBytes.ReadAsync(garage.Media.OpenAsync(file, life.ApplicationStopping), life.ApplicationStopping) is { } bytes
+            && Convert.ToHexStringLower(SHA256.HashData(bytes)) == file && PhotoIntake.Examine(bytes) is PhotoResult.Ok { Facts: var facts }
             ? await DevelopAsync(sha256, work, bytes, facts)
             : new PhotoAnswer.NotShown(PhotoFault.Damaged);
     }

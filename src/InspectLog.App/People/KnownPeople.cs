@@ -1,6 +1,6 @@
 using InspectLog.Journal;
-using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
+using System.Collections.Immutable;
 
 namespace InspectLog.App.People;
 
@@ -11,15 +11,13 @@ public static class KnownPeople
     /// </summary>
     public static IReadOnlyList<string> Of(Garage garage) =>
     [
-        .. garage.Vehicles().SelectMany(vehicle => garage.Entries(vehicle.Id)).SelectMany(Names)
-            .Where(one => one.Name is not (JournalEntry.Program or PersonAtWork.Nobody) && PersonName.Problem(one.Name) is null)
-            .GroupBy(one => one.Name)
-            .OrderByDescending(ofOne => ofOne.Max(one => one.Time))
+        .. garage.Vehicles().SelectMany(vehicle => garage.FindVehicle(vehicle.Id)?.People ?? Nobody)
+            .Where(one => one.Key is not (JournalEntry.Program or PersonAtWork.Nobody) && PersonName.Problem(one.Key) is null)
+            .GroupBy(one => one.Key)
+            .OrderByDescending(ofOne => ofOne.Max(one => one.Value))
+            .ThenBy(ofOne => ofOne.Key, StringComparer.Ordinal)
             .Select(ofOne => ofOne.Key),
     ];
 
-    private static IEnumerable<(string Name, DateTimeOffset Time)> Names(JournalEntry entry) =>
-        entry.Body is InspectionStarted started
-            ? [(entry.Actor, entry.Time), (started.Technician, entry.Time)]
-            : [(entry.Actor, entry.Time)];
+    private static readonly ImmutableDictionary<string, DateTimeOffset> Nobody = ImmutableDictionary<string, DateTimeOffset>.Empty;
 }

@@ -50,8 +50,12 @@ public sealed class WorkshopSeals(Garage garage, TimeProvider time)
         };
     }
 
-    private JournalChain Chain(string vehicleId) => JournalChain.Of(
-        garage.Entries(vehicleId), isDamaged: garage.Problems.Any(problem => problem.ReadOnly && problem.VehicleId == vehicleId));
+    private JournalChain Chain(string vehicleId)
+    {
+        var isDamaged = garage.Problems.Any(problem => problem is { ReadOnly: true, IsFailedWrite: false } && problem.VehicleId == vehicleId);
+        var entries = garage.Entries(vehicleId); // what is appended meanwhile is in the state alone, and is not withheld
+        return JournalChain.Of(garage.FindVehicle(vehicleId)!, entries, isDamaged);
+    }
 }
 
 /// <summary>How the record of a vehicle is sealed.</summary>

@@ -30,7 +30,7 @@ public sealed record TrendAxis(Unit? Odometer)
     /// otherwise.</summary>
     public static TrendAxis? OdometerOf(IReadOnlyList<TrendSeries> all)
     {
-        var inspections = all.SelectMany(series => series.Readings).Select(reading => reading.Inspection).Distinct().ToList();
+        var inspections = all.SelectMany(series => series.Readings).Select(reading => reading.Inspection).DistinctBy(inspection => inspection.Number).ToList();
         return inspections.Count > 0 && inspections.TrueForAll(inspection => inspection.How.Odometer is not null)
             ? new TrendAxis(KnownOdometer.UnitOf(inspections.MaxBy(inspection => inspection.Number)!.How.OdometerUnit))
             : null;

@@ -9,7 +9,9 @@ public static class TrendPictures
     private const int FewestForABand = 4;
 
     /// <summary>The picture of a trend.</summary>
-    public static TrendPicture Of(TrendFacts facts)
+    /// <param name="facts">The trend.</param>
+    /// <param name="most">How many readings there is room for.</param>
+    public static TrendPicture Of(TrendFacts facts, int most = TrendSeries.Most)
     {
         var (series, axis, trend) = (facts.Series, facts.Axis, facts.Trend);
         var unit = series.Measurand.DisplayUnit;
@@ -17,7 +19,7 @@ public static class TrendPictures
         var limits = series.Measurand.Limits;
         var common = CommonPart.Of(series.Current);
         return new TrendPicture(
-            [.. series.Readings.Select(reading => new TrendMark(
+            [.. DrawnReadings.Of(series.Readings, most).Select(reading => new TrendMark(
                 axis.At(reading.Inspection),
                 unit.FromBase(reading.Value),
                 unit.DifferenceFromBase(reading.ExpandedUncertainty),

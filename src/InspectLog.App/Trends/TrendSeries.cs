@@ -28,7 +28,7 @@ public sealed record TrendReading(
 /// <param name="Check">The check, with the limits in force on this vehicle now.</param>
 /// <param name="Measurand">What it measures.</param>
 /// <param name="Cylinder">The place; null for a check done once.</param>
-/// <param name="Readings">One a inspection, oldest first; two or more.</param>
+/// <param name="Readings">One a inspection, oldest first; two or more, and at most <see cref="Most"/>.</param>
 /// <param name="Renewal">What made it another one the last time, an action of the sheet: "replaced", "adjusted"; null where
 /// nothing did.</param>
 public sealed record TrendSeries(
@@ -37,6 +37,9 @@ public sealed record TrendSeries(
     /// <summary>Inspections a series needs to be worth a look.</summary>
     private const int Fewest = 2;
 
+    /// <summary>Readings of a series at most: the last ones, where there are more.</summary>
+    public const int Most = 200;
+
     /// <summary>Readings of what is there now.</summary>
     public IReadOnlyList<TrendReading> Current { get; } = [.. Readings.Where(reading => !reading.IsOfAnEarlierPart)];
 
@@ -44,12 +47,15 @@ public sealed record TrendSeries(
     public static IReadOnlyList<TrendSeries> Of(VehicleState vehicle, SheetLibrary sheets) =>
     [
         .. from sheet in SheetsOf(vehicle, sheets)
+           let inspections = vehicle.Inspections.Where(inspection => sheet.IsOneWith(inspection.How.Sheet)).ToList()
+           let renewals = inspections.SelectMany(inspection => inspection.LastActions)
+               .Where(done => done.Body.Action is PartActions.Replaced or PartActions.Adjusted).ToList()
            from check in sheet.Checks
            let measurand = check.Measurand
            where measurand is not null
            from cylinder in Places.Of(sheet, check)
-           let renewal = LastRenewal(vehicle, sheet, check, cylinder)
-           let readings = ReadingsOf(vehicle, sheet, check, cylinder, renewal?.Sequence ?? 0)
+           let renewal = LastRenewal(renewals, sheet, check, cylinder)
+           let readings = ReadingsOf(inspections, check, cylinder, renewal?.Sequence ?? 0)
            where readings.Count >= Fewest
            select new TrendSeries(sheet, check, measurand, cylinder, readings, renewal?.Body.Action),
     ];
@@ -66,13 +72,13 @@ public sealed record TrendSeries(
             .OfType<CheckSheet>()
             .Select(sheet => LimitsFor.Vehicle(vehicle, sheet));
 
-    private static List<TrendReading> ReadingsOf(VehicleState vehicle, CheckSheet sheet, Check check, int? cylinder, long renewed) =>
+    private static List<TrendReading> ReadingsOf(List<InspectionState> inspections, Check check, int? cylinder, long renewed) =>
     [
-        .. vehicle.Inspections
-            .Where(inspection => sheet.IsOneWith(inspection.How.Sheet))
-            .Select(inspection => (Inspection: inspection, Reading: inspection.Readings.FindLast(
-                one => one.Body.Check == check.Id && one.Body.Cylinder == cylinder)))
+        .. inspections.AsEnumerable().Reverse()
+            .Select(inspection => (Inspection: inspection, Reading: inspection.LastReading(check.Id, cylinder)))
             .Where(one => one.Reading is not null)
+            .Take(Most)
+            .Reverse()
             .Select(one => PointOf(one.Inspection, one.Reading!, renewed)),
     ];
 
@@ -89,10 +95,8 @@ public sealed record TrendSeries(
 
     /// <summary>The last entry by which the part at the place became another one: it was replaced, or this very check was
     /// adjusted. Null where that never happened.</summary>
-    private static Recorded<ActionDone>? LastRenewal(VehicleState vehicle, CheckSheet sheet, Check check, int? cylinder) =>
-        vehicle.Inspections
-            .Where(inspection => sheet.IsOneWith(inspection.How.Sheet))
-            .SelectMany(inspection => inspection.Actions)
+    private static Recorded<ActionDone>? LastRenewal(List<Recorded<ActionDone>> renewals, CheckSheet sheet, Check check, int? cylinder) =>
+        renewals
             .Where(done => done.Body.Cylinder is null || done.Body.Cylinder == cylinder)
             .Where(done => done.Body.Action switch
             {

@@ -25,9 +25,18 @@ public sealed record EntryAddress(string Page, string Anchor, bool IsJournal)
     /// <param name="sheets">The sheets; the bench of an inspection whose sheet is missing shows nothing.</param>
     /// <param name="entry">The entry.</param>
     public static EntryAddress Of(VehicleState vehicle, SheetLibrary sheets, JournalEntry entry) =>
-        vehicle.Inspections.Where(one => sheets.Of(one) is not null)
-            .Select(one => OnBench(vehicle, one, entry)).FirstOrDefault(place => place is not null)
-        ?? InJournal(vehicle, entry);
+        InspectionOf(vehicle, entry) is { } inspection && sheets.Of(inspection) is not null && OnBench(vehicle, inspection, entry) is { } place
+            ? place
+            : InJournal(vehicle, entry);
+
+    private static InspectionState? InspectionOf(VehicleState vehicle, JournalEntry entry) => entry.Body switch
+    {
+        InspectionStarted => vehicle.Inspection(entry.Sequence),
+        TranscriptMade made => vehicle.InspectionWith(made.Recording),
+        CheckLeftOut left => vehicle.Inspection(left.Inspection),
+        LooseEndOpened end => vehicle.Inspection(end.Inspection),
+        _ => vehicle.InspectionWith(EntryMarks.FirstOf(entry)),
+    };
 
     private static EntryAddress InJournal(VehicleState vehicle, JournalEntry entry) =>
         new(Links.Journal(vehicle.Id, entry.Sequence + Links.EntriesAfter), $"entry-{Number(entry.Sequence)}", IsJournal: true);

@@ -23,8 +23,9 @@ public sealed record JournalView(
     public EntryMarks Marks { get; } = EntryMarks.Of(Vehicle);
 
     /// <summary>What was withdrawn and counts again, by the first entry of what it is about.</summary>
-    public ILookup<long, Restoration> Restored { get; } = Vehicle.Inspections
-        .SelectMany(inspection => inspection.Everything)
+    public ILookup<long, Restoration> Restored { get; } = Entries
+        .Select(entry => Vehicle.InspectionWith(entry.Sequence)?.Find(entry.Sequence))
+        .OfType<IKept>()
         .SelectMany(kept => kept.History.Restored.Select(undone => (kept.Sequence, Undone: undone)))
         .ToLookup(one => one.Sequence, one => one.Undone);
 

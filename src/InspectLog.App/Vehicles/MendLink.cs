@@ -18,7 +18,7 @@ public sealed record MendLink(string Href, string Verb)
     public static MendLink? Of(VehicleState vehicle, SheetLibrary sheets, JournalEntry entry)
     {
         var first = (entry.Body as AmendableBody)?.Amends ?? entry.Sequence;
-        var inspection = vehicle.Inspections.Find(one => one.Find(first) is not null);
+        var inspection = vehicle.InspectionWith(first);
         if (entry.Body is EntryWithdrawn or EntryRestored || inspection?.Find(first) is not { } kept || sheets.Of(inspection) is null)
         {
             return null;

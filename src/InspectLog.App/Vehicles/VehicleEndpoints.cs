@@ -48,10 +48,10 @@ public static class VehicleEndpoints
     }
 
     private static IResult Show(
-        HttpContext context, Garage garage, SheetLibrary sheets, TimeProvider time, string vehicle, string? by) =>
+        HttpContext context, Garage garage, SheetLibrary sheets, TimeProvider time, string vehicle, string? by, string? before) =>
         garage.FindVehicle(vehicle) is { } state
             ? Page.Of<VehiclePage, VehicleView>(
-                VehicleViewBuilder.Build(state, sheets, time.GetLocalNow(), by, Offered(context, garage), null, garage.Problems))
+                VehicleViewBuilder.Build(state, sheets, time.GetLocalNow(), by, Offered(context, garage), null, garage.Problems, before))
             : Results.NotFound();
 
     private static IResult DescribeForm(Garage garage, string vehicle) =>

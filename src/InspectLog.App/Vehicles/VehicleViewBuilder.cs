@@ -19,16 +19,25 @@ public static class VehicleViewBuilder
         string? by,
         string technician,
         RefusedForm? form,
-        IReadOnlyList<GarageProblem> problems) => new(
-        vehicle,
-        Attention.Of(vehicle, sheets, Times.DayOf(now)),
-        WearLine.Of(vehicle, sheets, Times.DayOf(now)),
-        TrendsView.Of(vehicle, sheets, by, now),
-        [.. vehicle.Inspections.Reverse().Select(inspection => Summary(vehicle, sheets, inspection))],
-        StartOffer.To(vehicle, sheets),
-        technician,
-        form,
-        problems);
+        IReadOnlyList<GarageProblem> problems,
+        string? before = null)
+    {
+        var stretch = InspectionStretch.Of(vehicle.Inspections, before);
+        return new(
+            vehicle,
+            Attention.Of(vehicle, sheets, Times.DayOf(now)),
+            WearLine.Of(vehicle, sheets, Times.DayOf(now)),
+            TrendsView.Of(vehicle, sheets, by, now),
+            [.. stretch.Shown.Select(inspection => Summary(vehicle, sheets, inspection))],
+            StartOffer.To(vehicle, sheets),
+            technician,
+            form,
+            problems)
+        {
+            IsNewest = stretch.IsNewest,
+            Older = stretch.Older,
+        };
+    }
 
     /// <summary>An inspection in a line.</summary>
     public static InspectionSummary Summary(VehicleState vehicle, SheetLibrary sheets, InspectionState inspection) =>

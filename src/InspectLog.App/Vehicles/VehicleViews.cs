@@ -13,7 +13,7 @@ namespace InspectLog.App.Vehicles;
 /// <param name="Attention">What needs attention, each a short sentence.</param>
 /// <param name="WearParts">Parts that wear, due ones first.</param>
 /// <param name="Trends">How its readings went over the inspections.</param>
-/// <param name="Inspections">Its inspections, newest first.</param>
+/// <param name="Inspections">A stretch of its inspections, newest first.</param>
 /// <param name="Start">What an inspection can be started with.</param>
 /// <param name="Technician">The name proposed for who inspects.</param>
 /// <param name="Form">The start form when it was refused; null otherwise.</param>
@@ -29,6 +29,12 @@ public sealed record VehicleView(
     RefusedForm? Form,
     IReadOnlyList<GarageProblem> Problems)
 {
+    /// <summary>Whether the stretch begins with the newest inspection.</summary>
+    public bool IsNewest { get; init; } = true;
+
+    /// <summary>How many inspections are older than the stretch.</summary>
+    public int Older { get; init; }
+
     /// <summary>Why nothing can be added to this vehicle's journal; null where it can.</summary>
     public GarageProblem? Closed => Problems.FirstOrDefault(problem => problem.ReadOnly && problem.VehicleId == Vehicle.Id);
 }

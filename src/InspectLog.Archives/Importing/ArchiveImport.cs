@@ -43,7 +43,7 @@ public sealed class ArchiveImport(Garage garage, Func<string, long> freeSpace)
     private string Write(ImportPlan plan, ArchiveFacts archive)
     {
         // Of what is here all the same nothing is withheld.
-        List<WithheldMedia> withheld = [.. archive.Withheld.Where(one => garage.Media.PathOf(one.File.Sha256) is null)];
+        List<WithheldMedia> withheld = [.. archive.Withheld.Where(one => !garage.Media.Has(one.File.Sha256))];
         try
         {
             if (plan is not ImportPlan.Continues(var vehicle, _))
@@ -101,7 +101,7 @@ public sealed class ArchiveImport(Garage garage, Func<string, long> freeSpace)
         }
     }
 
-    /// <summary>A disk that fills up in the middle would close the whole garage to writing.</summary>
+    /// <summary>A disk that fills up in the middle would close whatever is written to until the next start.</summary>
     private void ThrowIfTooLarge(IFileTree tree)
     {
         var needed = tree.Lengths.Values.Sum() + Margin;

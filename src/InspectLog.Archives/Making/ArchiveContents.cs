@@ -82,7 +82,7 @@ internal sealed class ArchiveContents
     private bool IsWithheld(MediaFile file) =>
         (Profile.WithholdsRecordings && !IsPhoto(file))
         || (Profile.PhotosAreCopies && IsPhoto(file))
-        || (Source.PathOf(file.Sha256) is null && KnownWithheld(file.Sha256) is not null);
+        || (!Source.Has(file.Sha256) && KnownWithheld(file.Sha256) is not null);
 
     /// <summary>What is known here of a file this journal came without.</summary>
     public WithheldMedia? KnownWithheld(string sha256) => Source.Withheld.FirstOrDefault(one => one.File.Sha256 == sha256);

@@ -93,20 +93,16 @@ public sealed class ArchiveMaker(
         var done = contents.Source.SoundBytes;
         foreach (var file in contents.Media)
         {
-            var path = contents.Source.PathOf(file.Sha256) is { } there && new FileInfo(there).Length == file.Bytes
-                ? there
-                : throw NotWhole(file);
-            var sha256 = await bag.AddAsync(ArchiveLayout.Media(file), file.Bytes, async to =>
+            var from = await contents.Source.OpenAsync(file.Sha256, stop).ConfigureAwait(false) ?? throw NotWhole(file);
+            await using (from.ConfigureAwait(false))
             {
-                var from = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, 1, useAsync: false);
-                await using (from.ConfigureAwait(false))
+                var sha256 = from.Length == file.Bytes
+                    ? await bag.AddAsync(ArchiveLayout.Media(file), file.Bytes, to => from.CopyToAsync(to, Piece, stop)).ConfigureAwait(false)
+                    : null;
+                if (sha256 != file.Sha256)
                 {
-                    await from.CopyToAsync(to, Piece, stop).ConfigureAwait(false);
+                    throw NotWhole(file);
                 }
-            }).ConfigureAwait(false);
-            if (sha256 != file.Sha256)
-            {
-                throw NotWhole(file);
             }
 
             progress?.Report(new(done += file.Bytes, contents.Size));

@@ -33,9 +33,9 @@ public sealed record ReadableRecord(
 public interface ICleanCopies
 {
     /// <summary>An upright copy, without where and with what it was taken, as JPEG; null where the photo cannot be shown.</summary>
-    /// <param name="path">The file of the original.</param>
+    /// <param name="original">The original; it can seek. Whoever gives it closes it.</param>
     /// <param name="stop">Gives it up.</param>
-    Task<byte[]?> OfAsync(string path, CancellationToken stop);
+    Task<byte[]?> OfAsync(Stream original, CancellationToken stop);
 }
 
 /// <summary>How far the making of an archive is.</summary>

@@ -1,3 +1,5 @@
+using InspectLog.Journal.Storage;
+
 namespace InspectLog.Archives.Making;
 
 /// <summary>Clean copies of the photos of an archive, each made once: they lie in a folder of their own until the archive is
@@ -34,9 +36,18 @@ internal sealed class Pictures(ArchiveContents contents, ICleanCopies copies) : 
 
     public void Dispose() => _folder.Delete(recursive: true);
 
-    private async Task<byte[]?> MakeAsync(string sha256, CancellationToken stop) =>
-        contents.Source.PathOf(sha256) is { } original ? await copies.OfAsync(original, stop).ConfigureAwait(false)
-        : contents.KnownWithheld(sha256) is { Copy: { } copy } && contents.Source.PathOf(copy.Sha256) is { } standIn
-            ? await File.ReadAllBytesAsync(standIn, stop).ConfigureAwait(false)
+    private async Task<byte[]?> MakeAsync(string sha256, CancellationToken stop)
+    {
+        if (await contents.Source.OpenAsync(sha256, stop).ConfigureAwait(false) is { } original)
+        {
+            await using (original.ConfigureAwait(false))
+            {
+                return await copies.OfAsync(original, stop).ConfigureAwait(false);
+            }
+        }
+
+        return contents.KnownWithheld(sha256) is { Copy: { } copy }
+            ? await StreamedBytes.ReadAsync(contents.Source.OpenAsync(copy.Sha256, stop), stop).ConfigureAwait(false)
             : null;
+    }
 }

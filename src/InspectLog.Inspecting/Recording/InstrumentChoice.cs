@@ -68,8 +68,8 @@ public static class InstrumentChoice
     /// they are not in use any more.</summary>
     public static Instrument? LastGauges(VehicleState vehicle, QuantityKind kind, WorkshopState workshop)
     {
-        var last = vehicle.Inspections.SelectMany(inspection => inspection.Readings)
-            .LastOrDefault(reading => reading.Body is { Reading: Bracket, Instrument: { } used } && used.Kind == kind);
+        var last = vehicle.Inspections.Reverse().SelectMany(inspection => inspection.Gauged.Reverse())
+            .FirstOrDefault(reading => reading.Body.Instrument?.Kind == kind);
         return Gauges(kind, workshop).FirstOrDefault(one => one.Id == last?.Body.Instrument!.Id);
     }
 

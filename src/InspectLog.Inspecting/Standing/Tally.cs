@@ -7,9 +7,7 @@ public static class Tally
     /// <summary>"12 good, 1 conditional, 2 need a look, 1 failed"; for an open inspection what is still to do as well.</summary>
     public static string Of(BenchScene scene)
     {
-        var progress = scene.Sheet.Checks
-            .Select(check => Standings.Of(scene.Inspection, scene.Sheet, check))
-            .ToList();
+        var progress = Standings.OfAll(scene.Inspection, scene.Sheet).Values.ToList();
         var parts = new[]
         {
             Count(progress, PlaceOutcome.Good, "good"),

@@ -48,7 +48,7 @@ public sealed class Backup
             _folder.TidyUp();
             return Run(new BackupList(_from, _folder, withKeys), progress, stop);
         }
-        catch (IOException full) when (WriteLatch.IsDiskFull(full))
+        catch (IOException full) when (LatchWords.IsDiskFull(full))
         {
             Clear();
             throw new IOException($"The disk of {_folder.Root} is full. The earlier backup there is as good as it was. Free some space and back up again: what was copied already is not copied again.", full);

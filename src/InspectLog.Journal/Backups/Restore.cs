@@ -58,7 +58,7 @@ public sealed class Restore
 
             TakePlace();
         }
-        catch (IOException full) when (WriteLatch.IsDiskFull(full))
+        catch (IOException full) when (LatchWords.IsDiskFull(full))
         {
             throw new IOException($"The disk of {_data} is full. Free some space and restore again: it goes on where it was. The backup is untouched.", full);
         }

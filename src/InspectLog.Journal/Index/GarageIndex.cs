@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
 using InspectLog.Journal.State;
@@ -8,7 +9,8 @@ namespace InspectLog.Journal.Index;
 /// <remarks>LiteDB 5.0.21 does not sync its commits and keeps no checksum of them, so the file is trusted only when it
 /// was closed in good order, has not changed by a bit since, and stands exactly where the journals stand; otherwise it is made again. All use of it is
 /// one at a time, which its concurrent readers and writers need to be safe. It has nothing that is not in the journals,
-/// so whatever goes wrong with it must not stop the work: then it is made again in memory.</remarks>
+/// so whatever goes wrong with it must not stop the work: then it is made again in memory. Whoever appends does not wait for
+/// it: what is new is brought in behind, and before whatever is asked of it next.</remarks>
 internal sealed class GarageIndex : IDisposable
 {
     private readonly Lock _gate = new();
@@ -16,6 +18,7 @@ internal sealed class GarageIndex : IDisposable
     private readonly IEntryWording _wording;
     private readonly Func<IEnumerable<IndexedJournal>> _journals;
     private readonly IProgress<GarageOpening>? _progress;
+    private readonly ConcurrentQueue<IndexedJournal> _new = [];
     private IndexDatabase _database;
     private bool _closed;
 
@@ -56,12 +59,12 @@ internal sealed class GarageIndex : IDisposable
         }
     }
 
-    /// <summary>Brings new entries of a journal in.</summary>
-    public void Add(VehicleState state, IReadOnlyList<JournalEntry> entries) => Use(index =>
+    /// <summary>Has new entries of a journal brought in. Those of one journal are given one after the other, in order.</summary>
+    public void Add(VehicleState state, IReadOnlyList<JournalEntry> entries)
     {
-        index.Add(state, entries, _wording);
-        return true;
-    });
+        _new.Enqueue(new(state, entries));
+        ThreadPool.UnsafeQueueUserWorkItem(_ => BringIn(), null);
+    }
 
     /// <summary>All vehicles, those last worked on first.</summary>
     public IReadOnlyList<VehicleSummary> Vehicles() => Use<IReadOnlyList<VehicleSummary>>(index =>
@@ -89,6 +92,11 @@ internal sealed class GarageIndex : IDisposable
     {
         lock (_gate)
         {
+            if (!_closed)
+            {
+                BringInNew();
+            }
+
             _closed = true;
             _database.Dispose();
         }
@@ -99,6 +107,7 @@ internal sealed class GarageIndex : IDisposable
         lock (_gate)
         {
             ObjectDisposedException.ThrowIf(_closed, typeof(Garage));
+            BringInNew();
             try
             {
                 var answer = use(_database);
@@ -110,6 +119,36 @@ internal sealed class GarageIndex : IDisposable
                 IndexTrust.Abandon(_database);
                 _database = MakeInMemory(problem);
                 return use(_database);
+            }
+        }
+    }
+
+    private void BringIn()
+    {
+        lock (_gate)
+        {
+            if (!_closed)
+            {
+                BringInNew();
+            }
+        }
+    }
+
+    /// <summary>Brings in what is new. Where that fails the index is made again of the journals, which have it; what of it
+    /// still waits then comes in twice, and changes nothing.</summary>
+    private void BringInNew()
+    {
+        while (_new.TryDequeue(out var next))
+        {
+            try
+            {
+                _database.Add(next.State, next.Entries, _wording);
+                _database.ThrowIfNotWritten();
+            }
+            catch (Exception problem) // a damaged LiteDB file fails in many ways
+            {
+                IndexTrust.Abandon(_database);
+                _database = MakeInMemory(problem);
             }
         }
     }

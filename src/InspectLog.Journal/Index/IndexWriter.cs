@@ -112,13 +112,13 @@ internal static class IndexWriter
         LooseEndOpened l => l.Inspection,
         TranscriptMade t => WithRecording(t.Recording, state),
         LooseEndWaived w => state.Inspections.Find(i => i.FindLooseEnd(w.LooseEnd) is not null)?.Number,
-        EntryWithdrawn w => state.Inspections.Find(i => (i.Find(w.Entry) ?? i.FindLooseEnd(w.Entry)) is not null)?.Number,
+        EntryWithdrawn w => (state.InspectionWith(w.Entry) ?? state.Inspections.Find(i => i.FindLooseEnd(w.Entry) is not null))?.Number,
         _ => null,
     };
 
     // Also of a recording that was added after the inspection was closed.
     private static long? WithRecording(long recording, VehicleState state) =>
-        state.Inspections.Find(one => one.Find(recording) is VoiceNote)?.Number;
+        state.InspectionWith(recording) is { } inspection && inspection.Find(recording) is VoiceNote ? inspection.Number : null;
 
     private static string Key(string vehicle, long sequence) => $"{vehicle}:{sequence}";
 }

@@ -46,8 +46,7 @@ internal static class BodyJson
 
         try
         {
-            var read = (EntryBody?)body.Deserialize(type, Options);
-            return read is IFormerBody former ? former.Today() : read;
+            return Today((EntryBody?)body.Deserialize(type, Options));
         }
         catch (Exception)
         {
@@ -55,6 +54,26 @@ internal static class BodyJson
             return null;
         }
     }
+
+    /// <summary>The same of a body as it is spelled; it is canonical JSON.</summary>
+    public static EntryBody? Read(string kind, int version, ReadOnlySpan<byte> body)
+    {
+        if (EntryKinds.Find(kind, version) is not { } type)
+        {
+            return null;
+        }
+
+        try
+        {
+            return Today((EntryBody?)JsonSerializer.Deserialize(body, type, Options));
+        }
+        catch (Exception)
+        {
+            return null; // as above
+        }
+    }
+
+    private static EntryBody? Today(EntryBody? read) => read is IFormerBody former ? former.Today() : read;
 
     private static void LetAbsentMeanNull(JsonTypeInfo type)
     {

@@ -1,4 +1,5 @@
 using InspectLog.Journal.Record;
+using InspectLog.Journal.State;
 using InspectLog.Journal.Storage;
 using InspectLog.Journal.Verification;
 
@@ -7,13 +8,13 @@ namespace InspectLog.Journal.Sealing;
 /// <summary>What of a journal seals are held against: the hashes of its sound entries, and which are withheld.</summary>
 public sealed class JournalChain
 {
-    private readonly EntryHashes _hashes;
+    private readonly Func<long, string?> _hashOf;
 
-    private JournalChain(EntryHashes hashes, IReadOnlyList<long> withheld, bool isDamaged) =>
-        (_hashes, Withheld, IsDamaged) = (hashes, withheld, isDamaged);
+    private JournalChain(long count, Func<long, string?> hashOf, IReadOnlyList<long> withheld, bool isDamaged) =>
+        (Count, _hashOf, Withheld, IsDamaged) = (count, hashOf, withheld, isDamaged);
 
     /// <summary>How many entries there are: the sequence of the last, 0 where there is none.</summary>
-    public long Count => _hashes.Last;
+    public long Count { get; }
 
     /// <summary>Sequences of those whose bodies are withheld, rising.</summary>
     public IReadOnlyList<long> Withheld { get; }
@@ -25,10 +26,17 @@ public sealed class JournalChain
     /// <param name="entries">Its sound entries, by rising sequence.</param>
     /// <param name="isDamaged">Whether there are lines that are not sound.</param>
     public static JournalChain Of(IReadOnlyList<JournalEntry> entries, bool isDamaged = false) => new(
-        EntryHashes.Of(entries), [.. entries.Where(entry => entry.IsWithheld).Select(entry => entry.Sequence)], isDamaged);
+        LastOf(entries), HashIn(entries), [.. entries.Where(entry => entry.IsWithheld).Select(entry => entry.Sequence)], isDamaged);
+
+    /// <summary>The chain of a vehicle's journal, without going through its entries.</summary>
+    /// <param name="vehicle">The vehicle after the last of them.</param>
+    /// <param name="entries">Its sound entries, by rising sequence.</param>
+    /// <param name="isDamaged">Whether there are lines that are not sound.</param>
+    public static JournalChain Of(VehicleState vehicle, IReadOnlyList<JournalEntry> entries, bool isDamaged = false) => new(
+        LastOf(entries), HashIn(entries), [.. vehicle.Withheld.Select(entry => entry.Sequence)], isDamaged);
 
     /// <summary>The chain of a journal that was looked through.</summary>
-    internal static JournalChain Of(JournalFacts facts) => new(facts.Hashes, facts.Withheld, facts.Damage.Count > 0);
+    internal static JournalChain Of(JournalFacts facts) => new(facts.Hashes.Last, facts.Hashes.At, facts.Withheld, facts.Damage.Count > 0);
 
     /// <summary>The chain of a vehicle's journal, read from its file without a lock and without writing.</summary>
     /// <exception cref="UnknownVehicleException">There is no such vehicle in the data folder.</exception>
@@ -54,5 +62,9 @@ public sealed class JournalChain
     public HeadComparison? Find(string head) => IsDamaged ? null : HeadComparison.Of(head, _hashes, Withheld);
 
     /// <summary>The hash of the entry of a sequence, lower-case hex; null where there is none.</summary>
-    public string? HashOf(long sequence) => _hashes.At(sequence);
+    public string? HashOf(long sequence) => _hashOf(sequence);
+
+    private static long LastOf(IReadOnlyList<JournalEntry> entries) => entries.Count == 0 ? 0 : entries[^1].Sequence;
+
+    private static Func<long, string?> HashIn(IReadOnlyList<JournalEntry> entries) => sequence => entries.At(sequence)?.Hash;
 }

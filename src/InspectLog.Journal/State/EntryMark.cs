@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
 
@@ -31,19 +30,24 @@ public sealed record UndoneSince(long Entry, DateTimeOffset At, string By) : Ent
 public sealed class EntryMarks
 {
     /// <summary>Those of a vehicle of which nothing is known.</summary>
-    public static readonly EntryMarks None = new(ImmutableDictionary<long, EntryMark>.Empty);
+    public static readonly EntryMarks None = new([]);
 
-    private readonly IReadOnlyDictionary<long, EntryMark> _marks;
+    private readonly List<IReadOnlyDictionary<long, EntryMark>> _marks;
 
-    private EntryMarks(IReadOnlyDictionary<long, EntryMark> marks) => _marks = marks;
+    private EntryMarks(List<IReadOnlyDictionary<long, EntryMark>> marks) => _marks = marks;
 
     /// <summary>Reads them from a vehicle's state.</summary>
-    public static EntryMarks Of(VehicleState vehicle) => new(
-        vehicle.Inspections.SelectMany(inspection => inspection.EverythingAndLooseEnds).SelectMany(Of).ToDictionary());
+    public static EntryMarks Of(VehicleState vehicle) =>
+        new([.. vehicle.Inspections.Select(inspection => inspection.Marks).Where(marks => marks.Count > 0)]);
+
+    /// <summary>Those of one inspection.</summary>
+    internal static Dictionary<long, EntryMark> In(InspectionState inspection) =>
+        inspection.EverythingAndLooseEnds.SelectMany(Of).ToDictionary();
 
     /// <summary>Why an entry no longer counts as it stands; null where it does.</summary>
     /// <param name="sequence">Sequence of any entry: the first of something recorded, or one that put it right.</param>
-    public EntryMark? At(long sequence) => _marks.GetValueOrDefault(sequence);
+    public EntryMark? At(long sequence) =>
+        _marks.Select(marks => marks.GetValueOrDefault(sequence)).FirstOrDefault(mark => mark is not null);
 
     /// <summary>The sequence by which what an entry records goes: that of its first entry.</summary>
     public static long FirstOf(JournalEntry entry) => (entry.Body as AmendableBody)?.Amends ?? entry.Sequence;

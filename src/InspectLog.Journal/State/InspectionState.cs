@@ -62,6 +62,45 @@ public sealed partial record InspectionState
     // Taken over by the state after the next entry, which merges its own lists once it is asked.
     private readonly MergedLists _merged = new();
 
+    private readonly Remembered<InspectionState, Dictionary<long, EntryMark>> _marks = new();
+    private readonly Remembered<InspectionState, Dictionary<(string Check, int? Cylinder), Recorded<ReadingDecided>>> _lastReadings = new();
+
+    private readonly Remembered<InspectionState, Recorded<ActionDone>[]> _lastActions = new();
+    private readonly Remembered<InspectionState, Recorded<ReadingDecided>[]> _gauged = new();
+    private readonly Remembered<InspectionState, HashSet<string>> _checks = new();
+
+    /// <summary>Readings that count and were taken with gauges, oldest first.</summary>
+    public IReadOnlyList<Recorded<ReadingDecided>> Gauged =>
+        _gauged.Of(this, state => [.. state.Readings.Where(reading => reading.Body.Reading is Measuring.Bracket)]);
+
+    /// <summary>Whether a check has a reading or an observation that counts.</summary>
+    public bool HasRecordOf(string check) => _checks.Of(
+        this, state => [.. state.Readings.Select(one => one.Body.Check), .. state.Observations.Select(one => one.Body.Check)]).Contains(check);
+
+    /// <summary>Which of its entries no longer count as they stand.</summary>
+    internal IReadOnlyDictionary<long, EntryMark> Marks => _marks.Of(this, EntryMarks.In);
+
+    /// <summary>The last reading that counts of a check at a place; null where it was not read.</summary>
+    /// <param name="check">Check id.</param>
+    /// <param name="cylinder">The place; null for a check done once.</param>
+    public Recorded<ReadingDecided>? LastReading(string check, int? cylinder) =>
+        _lastReadings.Of(this, LastReadings).GetValueOrDefault((check, cylinder));
+
+    /// <summary>The last action of each sort that counts, of a check at a place.</summary>
+    public IReadOnlyCollection<Recorded<ActionDone>> LastActions =>
+        _lastActions.Of(this, state => [.. state.Actions.GroupBy(done => (done.Body.Check, done.Body.Cylinder, done.Body.Action)).Select(same => same.Last())]);
+
+    private static Dictionary<(string Check, int? Cylinder), Recorded<ReadingDecided>> LastReadings(InspectionState inspection)
+    {
+        var last = new Dictionary<(string, int?), Recorded<ReadingDecided>>();
+        foreach (var reading in inspection.Readings)
+        {
+            last[(reading.Body.Check, reading.Body.Cylinder)] = reading;
+        }
+
+        return last;
+    }
+
     internal IEnumerable<IKept> EverythingAndLooseEnds => Everything.Concat(KeptLooseEnds.All);
 
     /// <summary>What was added after the inspection was closed and counts, oldest first.</summary>
@@ -88,20 +127,18 @@ public sealed partial record InspectionState
     public IEnumerable<PhotoCapture> Photos => Captures.OfType<PhotoCapture>();
 
     /// <summary>The voice note with this sequence, or null.</summary>
-    public VoiceNote? FindVoiceNote(long sequence) => VoiceNotes.FirstOrDefault(note => note.Sequence == sequence);
+    public VoiceNote? FindVoiceNote(long sequence) => FindNote(sequence) as VoiceNote;
 
     /// <summary>The note in words with this sequence, or null.</summary>
-    public WordedNote? FindNote(long sequence) => WordedNotes.FirstOrDefault(note => note.Sequence == sequence);
+    public WordedNote? FindNote(long sequence) =>
+        KeptCaptures.Find(sequence) is WordedNote { History: { Withdrawn: null, IsLater: false } } note ? note : null;
 
     /// <summary>What was captured or recorded by this entry first, withdrawn or not; null when nothing was.</summary>
     public IKept? Find(long sequence) =>
-        KeptReadings.All.Find(one => one.Sequence == sequence)
-        ?? KeptObservations.All.Find(one => one.Sequence == sequence)
-        ?? KeptActions.All.Find(one => one.Sequence == sequence)
-        ?? (IKept?)KeptCaptures.All.Find(one => one.Sequence == sequence);
+        (IKept?)KeptReadings.Find(sequence) ?? KeptObservations.Find(sequence) ?? KeptActions.Find(sequence) ?? (IKept?)KeptCaptures.Find(sequence);
 
     /// <summary>The loose end that this entry opened, withdrawn or not; null when it opened none.</summary>
-    public LooseEnd? FindLooseEnd(long sequence) => KeptLooseEnds.All.Find(end => end.Sequence == sequence);
+    public LooseEnd? FindLooseEnd(long sequence) => KeptLooseEnds.Find(sequence);
 
     /// <summary>Every loose end that a record opened, withdrawn ones included.</summary>
     public IEnumerable<LooseEnd> LooseEndsOf(long record) => KeptLooseEnds.All.Where(end => end.What.Record == record);

@@ -50,6 +50,10 @@ public sealed record VehicleState
     /// <summary>How far the workshop's journal was when an inspection was last closed; null where it was not noted.</summary>
     public WorkshopNoted? WorkshopNoted { get; private init; }
 
+    /// <summary>Who recorded something, or for whom an inspection was begun, and when last, UTC. The program is not among
+    /// them.</summary>
+    public ImmutableDictionary<string, DateTimeOffset> People { get; private init; } = ImmutableDictionary.Create<string, DateTimeOffset>(StringComparer.Ordinal);
+
     /// <summary>Sequence the next entry gets.</summary>
     public long NextSequence { get; private init; } = 1;
 
@@ -63,12 +67,28 @@ public sealed record VehicleState
     public static VehicleState Before(string id) => new(id);
 
     /// <summary>The inspection with this number, or null.</summary>
-    public InspectionState? Inspection(long number) => Inspections.Find(inspection => inspection.Number == number);
+    public InspectionState? Inspection(long number) => Place(number) is >= 0 and var at ? Inspections[at] : null;
+
+    /// <summary>The inspection in which something was captured or recorded first by an entry; null where that was in none.
+    /// </summary>
+    /// <param name="first">Sequence of the entry.</param>
+    public InspectionState? InspectionWith(long first)
+    {
+        for (var at = LastUpTo(first); at >= 0; at--) // mostly it is the last that was begun before it
+        {
+            if (Inspections[at].Find(first) is not null)
+            {
+                return Inspections[at];
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>The state after one more entry.</summary>
     public VehicleState Apply(JournalEntry entry)
     {
-        var counted = this with { NextSequence = entry.Sequence + 1, LastHash = entry.Hash };
+        var counted = this with { NextSequence = entry.Sequence + 1, LastHash = entry.Hash, People = PeopleAfter(entry) };
         return entry.Body switch
         {
             VehicleAdded v => counted with { Name = v.Name, Description = v.Description, Engine = v.Engine },
@@ -100,18 +120,74 @@ public sealed record VehicleState
     }
 
     /// <summary>The inspections after one more entry. It changes one of them, or none, so the list is not made anew for
-    /// each: a vehicle may have a hundred.</summary>
+    /// each: a vehicle may have a thousand. What names its inspection is of that one alone.</summary>
     private ImmutableList<InspectionState> Applied(JournalEntry entry)
     {
-        var now = Inspections;
-        foreach (var (at, inspection) in Inspections.Index())
+        if (Named(entry.Body) is { } number)
         {
-            var next = CameIn.Has(entry.Sequence) ? inspection.Apply(entry).WithWordsNotAskedFor(entry) : inspection.Apply(entry);
-            now = ReferenceEquals(next, inspection) ? now : now.SetItem(at, next);
+            return Place(number) is >= 0 and var named ? Changed(Inspections, named, entry) : Inspections;
         }
 
-        return now;
+        // What is referred to is mostly of the newest.
+        for (var at = Inspections.Count - 1; at >= 0; at--)
+        {
+            if (Changed(Inspections, at, entry) is var now && !ReferenceEquals(now, Inspections))
+            {
+                return now;
+            }
+        }
+
+        return Inspections;
     }
+
+    private ImmutableList<InspectionState> Changed(ImmutableList<InspectionState> inspections, int at, JournalEntry entry)
+    {
+        var before = inspections[at];
+        var next = CameIn.Has(entry.Sequence) ? before.Apply(entry).WithWordsNotAskedFor(entry) : before.Apply(entry);
+        return ReferenceEquals(next, before) ? inspections : inspections.SetItem(at, next);
+    }
+
+    /// <summary>The inspection that an entry names; null where it names another entry, whichever inspection has that.</summary>
+    private static long? Named(EntryBody? body) => body switch
+    {
+        AmendableBody { Amends: not null } => null,
+        ReadingDecided reading => reading.Inspection,
+        ObservationMade seen => seen.Inspection,
+        ActionDone done => done.Inspection,
+        PhotoKept photo => photo.Inspection,
+        NoteWritten note => note.Inspection,
+        RecordingKept kept => kept.Inspection,
+        LooseEndOpened opened => opened.Inspection,
+        CheckLeftOut left => left.Inspection,
+        InspectionClosed closed => closed.Inspection,
+        _ => null,
+    };
+
+    /// <summary>Where an inspection stands in the list, which goes by rising numbers; negative where there is none.</summary>
+    private int Place(long number) => LastUpTo(number) is >= 0 and var at && Inspections[at].Number == number ? at : -1;
+
+    /// <summary>Where the last inspection stands whose number is no higher; -1 where there is none.</summary>
+    private int LastUpTo(long number)
+    {
+        var (from, to) = (0, Inspections.Count);
+        while (from < to)
+        {
+            var middle = from + ((to - from) / 2);
+            (from, to) = Inspections[middle].Number <= number ? (middle + 1, to) : (from, middle);
+        }
+
+        return from - 1;
+    }
+
+    private ImmutableDictionary<string, DateTimeOffset> PeopleAfter(JournalEntry entry)
+    {
+        var people = entry.Actor == JournalEntry.Program ? People : Later(People, entry.Actor, entry.Time);
+        return entry.Body is InspectionStarted { Technician: var technician } ? Later(people, technician, entry.Time) : people;
+    }
+
+    private static ImmutableDictionary<string, DateTimeOffset> Later(
+        ImmutableDictionary<string, DateTimeOffset> people, string name, DateTimeOffset time) =>
+        people.TryGetValue(name, out var before) && before >= time ? people : people.SetItem(name, time);
 
     private ImmutableList<WearPart> Changed(long number, Func<WearPart, WearPart> change) =>
         WearParts.ConvertAll(part => part.Number == number ? change(part) : part);

@@ -15,7 +15,7 @@ internal sealed partial class Durable : IDurable
     /// <inheritdoc/>
     /// <remarks>Only Linux has a way to say so. What is still to be written to the disk stays in memory and is read
     /// from there.</remarks>
-    public byte[] ReadAfresh(string path)
+    public FileStream OpenAfresh(string path)
     {
         if (OperatingSystem.IsLinux())
         {
@@ -23,7 +23,7 @@ internal sealed partial class Durable : IDurable
             _ = Advise(file, 0, 0, DontNeed); // a hint; there is nothing to do where it is not taken
         }
 
-        return File.ReadAllBytes(path);
+        return new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0, FileOptions.SequentialScan);
     }
 
     /// <summary>Opens a file so that it is read as <see cref="ReadAfresh"/> does, piece by piece.</summary>

@@ -6,9 +6,9 @@ namespace InspectLog.Journal.Storage;
 /// each of them fail.</summary>
 internal interface IDurable
 {
-    /// <summary>Reads a file as the disk has it, not as the system remembers having been asked to write it. The two
+    /// <summary>Opens a file as the disk has it, not as the system remembers having been asked to write it. The two
     /// differ after a sync that failed.</summary>
-    byte[] ReadAfresh(string path);
+    FileStream OpenAfresh(string path);
 
     /// <summary>Writes bytes at a place in a file.</summary>
     /// <exception cref="IOException">They were not all written.</exception>

@@ -2,25 +2,28 @@ using Microsoft.Win32.SafeHandles;
 
 namespace InspectLog.Journal.Storage;
 
-/// <summary>The file of one journal. Grows by whole records, each on disk before <see cref="Append"/> returns.</summary>
-internal sealed class JournalFile(string path, IDurable durable, WriteLatch latch)
+/// <summary>The entries of one journal in a file.</summary>
+internal sealed class JournalFile(string path, IDurable durable, WriteLatch latch) : IEntryLog
 {
     private long _length;
 
-    /// <summary>The file.</summary>
-    public string Path => path;
+    /// <inheritdoc/>
+    public string Place => path;
 
-    /// <summary>Reads the whole file; empty when it does not exist.</summary>
-    public byte[] Read()
+    /// <inheritdoc/>
+    public WriteLatch Latch => latch;
+
+    /// <inheritdoc/>
+    public Stream OpenAfresh()
     {
-        var bytes = File.Exists(path) ? durable.ReadAfresh(path) : [];
-        _length = bytes.Length;
-        return bytes;
+        var stream = File.Exists(path) ? durable.OpenAfresh(path) : Stream.Null;
+        _length = stream.Length;
+        return stream;
     }
 
-    /// <summary>Appends a record in one write and syncs it. Of one that fails nothing stays: whoever was told that it was
-    /// not kept must not find it there after the next start.</summary>
-    /// <exception cref="JournalReadOnlyException">It may not be on disk; nothing more can be written.</exception>
+    /// <inheritdoc/>
+    /// <remarks>In one write, and synced. Whoever was told that a record was not kept must not find it there after the next
+    /// start.</remarks>
     public void Append(ReadOnlyMemory<byte> record) => latch.Guard(() =>
     {
         using var file = Open();
@@ -30,7 +33,7 @@ internal sealed class JournalFile(string path, IDurable durable, WriteLatch latc
             durable.Sync(file);
             if (_length == 0)
             {
-                durable.SyncFolder(System.IO.Path.GetDirectoryName(path)!);
+                durable.SyncFolder(Path.GetDirectoryName(path)!);
             }
         }
         catch
@@ -59,9 +62,9 @@ internal sealed class JournalFile(string path, IDurable durable, WriteLatch latc
         }
     }
 
-    /// <summary>Adds many lines at once, all or none: the file is written anew beside its place and takes it by one rename.
-    /// A torn end would make a journal part from the one it continues.</summary>
-    /// <exception cref="JournalReadOnlyException">They may not be on disk; nothing more can be written.</exception>
+    /// <inheritdoc/>
+    /// <remarks>The file is written anew beside its place and takes it by one rename: a torn end would make a journal part
+    /// from the one it continues.</remarks>
     public void Continue(ReadOnlySpan<byte> lines) => latch.Guard(lines, further =>
     {
         var before = File.ReadAllBytes(path);
@@ -79,13 +82,11 @@ internal sealed class JournalFile(string path, IDurable durable, WriteLatch latc
         }
 
         File.Move(incoming, path, overwrite: true);
-        durable.SyncFolder(System.IO.Path.GetDirectoryName(path)!);
+        durable.SyncFolder(Path.GetDirectoryName(path)!);
         _length += further.Length;
     });
 
-    /// <summary>Copies what follows the sound part into a file, syncs that, and only then cuts it off.</summary>
-    /// <returns>How many bytes that was.</returns>
-    /// <exception cref="JournalReadOnlyException">The bytes could not be set aside; they are still in place.</exception>
+    /// <inheritdoc/>
     public long SetAside(int soundBytes, string into)
     {
         var remains = File.ReadAllBytes(path)[soundBytes..];
@@ -97,7 +98,7 @@ internal sealed class JournalFile(string path, IDurable durable, WriteLatch latc
                 durable.Sync(copy);
             }
 
-            durable.SyncFolder(System.IO.Path.GetDirectoryName(into)!);
+            durable.SyncFolder(Path.GetDirectoryName(into)!);
             using var file = Open();
             durable.Cut(file, soundBytes);
             durable.Sync(file);

@@ -7,12 +7,30 @@ namespace InspectLog.Journal.Storage;
 /// <param name="Root">The folder.</param>
 internal sealed record MediaFiles(string Root)
 {
+    private const int Piece = 1 << 16;
+
     /// <summary>Where a file of this name has its place.</summary>
     public string PlaceOf(string sha256) => Path.Combine(Root, sha256[..2], sha256);
 
     /// <summary>Path of a file that is there; null when it is not, or when the name is none.</summary>
     public string? PathOf(string sha256) =>
         IsName(sha256) && File.Exists(PlaceOf(sha256)) ? PlaceOf(sha256) : null;
+
+    /// <summary>Opens a file; null when it is not there, or when the name is none.</summary>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    public Stream? Open(string sha256)
+    {
+        try
+        {
+            return IsName(sha256)
+                ? new FileStream(PlaceOf(sha256), FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, Piece, FileOptions.Asynchronous | FileOptions.SequentialScan)
+                : null;
+        }
+        catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return null;
+        }
+    }
 
     /// <summary>Reads a file through and compares it with its name and length.</summary>
     /// <exception cref="IOException">It cannot be read.</exception>

@@ -3,15 +3,15 @@ using InspectLog.Journal.Entries;
 
 namespace InspectLog.Journal.Storage;
 
-/// <summary>Recordings and photos, named by the SHA-256 of their bytes. Written once, never changed.</summary>
-public sealed class MediaStore
+/// <summary>Recordings and photos in files of a folder.</summary>
+internal sealed class MediaStore : IMediaStore
 {
     private readonly MediaFiles _files;
     private readonly IncomingFiles _incoming;
     private readonly IDurable _durable;
     private readonly WriteLatch _latch;
 
-    internal MediaStore(string root, IDurable durable, WriteLatch latch)
+    public MediaStore(string root, IDurable durable, WriteLatch latch)
     {
         _files = new MediaFiles(root);
         _incoming = new IncomingFiles(root, durable);
@@ -19,11 +19,8 @@ public sealed class MediaStore
         _latch = latch;
     }
 
-    /// <summary>Keeps a file: written under another name, synced, renamed, and the folder synced. When this returns
-    /// the bytes are on disk. Keeping the same bytes twice keeps them once.</summary>
-    /// <param name="content">The bytes.</param>
-    /// <param name="type">Media type.</param>
-    /// <exception cref="JournalReadOnlyException">The disk is full or a sync failed. Nothing was acknowledged.</exception>
+    /// <inheritdoc/>
+    /// <remarks>Written under another name, synced, renamed, and the folder synced.</remarks>
     public MediaFile Keep(ReadOnlySpan<byte> content, string type)
     {
         var file = new MediaFile(Convert.ToHexStringLower(SHA256.HashData(content)), content.Length, type);
@@ -31,11 +28,7 @@ public sealed class MediaStore
         return file;
     }
 
-    /// <summary>Keeps a file of any size, under the name it must have.</summary>
-    /// <param name="content">Its bytes.</param>
-    /// <param name="file">What they must be.</param>
-    /// <exception cref="InvalidDataException">They are not those of the file; nothing was kept.</exception>
-    /// <exception cref="JournalReadOnlyException">The disk is full or a sync failed. Nothing was acknowledged.</exception>
+    /// <inheritdoc/>
     public void KeepFrom(Stream content, MediaFile file) => _latch.Guard(() =>
     {
         var place = _files.PlaceOf(file.Sha256);
@@ -49,17 +42,20 @@ public sealed class MediaStore
         _durable.SyncFolder(folder);
     });
 
+    /// <inheritdoc/>
+    public bool Has(string sha256) => PathOf(sha256) is not null;
+
+    /// <inheritdoc/>
+    public Task<Stream?> OpenAsync(string sha256, CancellationToken stop) => Task.FromResult(_files.Open(sha256));
+
     /// <summary>Path of a kept file; null when it is not there.</summary>
-    /// <param name="sha256">Its name, 64 lower-case hex digits; anything else gives null.</param>
     public string? PathOf(string sha256) => _files.PathOf(sha256);
 
-    /// <summary>Reads a kept file through and compares it with its name and length.</summary>
-    /// <param name="file">The file, as the journal names it.</param>
-    /// <exception cref="IOException">It cannot be read.</exception>
+    /// <inheritdoc/>
     public MediaCondition Check(MediaFile file) => _files.Check(file);
 
     /// <summary>Removes what an interrupted <see cref="Keep(ReadOnlySpan{byte}, string)"/> left behind: it was never acknowledged.</summary>
-    internal void RemoveUnfinished() => _incoming.RemoveAll();
+    public void RemoveUnfinished() => _incoming.RemoveAll();
 
     private void Store(ReadOnlySpan<byte> content, MediaFile file)
     {

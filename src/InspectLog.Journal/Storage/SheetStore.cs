@@ -20,9 +20,9 @@ public sealed class SheetStore
     /// <summary>The sheets of a folder, for a program that only looks: nothing can be kept.</summary>
     internal static SheetStore ForReading(string root)
     {
-        var shut = new WriteLatch();
-        shut.Close();
-        return new(root, new Durable(), shut);
+        var shut = new WriteLatches();
+        shut.Gate.Close();
+        return new(root, new Durable(), shut.Sheets);
     }
 
     /// <summary>The folder.</summary>

@@ -1,23 +1,19 @@
 namespace InspectLog.Journal.Storage;
 
-/// <summary>Closes the whole garage to writing: at the first write or sync that fails, until the program is started
-/// again, and when the garage itself is closed.</summary>
+/// <summary>Closes one thing that is written to (a journal, the media, the sheets) at its first write or sync that fails,
+/// until the program is started again. What else is written goes on, each judged by its own writes.</summary>
 /// <remarks>Trying again would be wrong: after a failed fsync the system may have dropped the bytes, and the next
-/// fsync succeeds without them. Only reading the disk afresh, as the next start does, tells what is there.</remarks>
-/// <param name="closed">Why nothing can be written from the beginning; null where it can.</param>
-internal sealed class WriteLatch(GarageProblem? closed = null)
+/// fsync succeeds without them. Only reading the disk afresh, as the next start does, tells what is there. That holds for
+/// the file whose sync failed and for no other: the system reports an error of a file to whoever syncs that file, and where
+/// a whole disk fails, the next sync of every other file fails too, before anything is acknowledged.</remarks>
+/// <param name="gate">Closes all latches of the garage.</param>
+/// <param name="words">What is told of a failure.</param>
+internal sealed class WriteLatch(WriteGate gate, LatchWords words)
 {
-    // ENOSPC and EDQUOT on Linux, EDQUOT on macOS, ERROR_HANDLE_DISK_FULL and ERROR_DISK_FULL on Windows
-    private static readonly int[] DiskFull = [28, 122, 69, unchecked((int)0x80070027), unchecked((int)0x80070070)];
+    private volatile GarageProblem? _problem;
 
-    private volatile GarageProblem? _problem = closed;
-    private volatile bool _closed;
-
-    /// <summary>Why nothing can be written; null when all is well.</summary>
+    /// <summary>Which write failed; null while none did. Why the garage as a whole is closed is told by the gate.</summary>
     public GarageProblem? Problem => _problem;
-
-    /// <summary>Lets nothing more be written, because the garage is being closed.</summary>
-    public void Close() => _closed = true;
 
     /// <summary>Does something that has to reach the disk.</summary>
     /// <exception cref="JournalReadOnlyException">It did not, or something before it did not.</exception>
@@ -29,34 +25,20 @@ internal sealed class WriteLatch(GarageProblem? closed = null)
     public void Guard<T>(T bytes, Action<T> write)
         where T : allows ref struct
     {
-        ThrowIfClosed();
+        gate.ThrowIfClosed();
+        if (_problem is { } before)
+        {
+            throw new JournalReadOnlyException(before.Message);
+        }
+
         try
         {
             write(bytes);
         }
         catch (Exception cause) when (cause is IOException and not JournalReadOnlyException or UnauthorizedAccessException)
         {
-            var message = MessageFor(cause);
-            _problem = new GarageProblem(ReadOnly: true, message);
-            throw new JournalReadOnlyException(message, cause);
+            _problem = words.ProblemOf(cause);
+            throw new JournalReadOnlyException(_problem.Message, cause);
         }
     }
-
-    private void ThrowIfClosed()
-    {
-        ObjectDisposedException.ThrowIf(_closed, typeof(Garage));
-        if (_problem is { } problem)
-        {
-            throw new JournalReadOnlyException(problem.Message);
-        }
-    }
-
-    /// <summary>Whether something failed because a disk is full.</summary>
-    public static bool IsDiskFull(Exception cause) => DiskFull.Contains(cause.HResult);
-
-    private static string MessageFor(Exception cause) => IsDiskFull(cause)
-        ? "The disk is full. What you did last was not kept, and nothing more can be kept until you free some space "
-            + "and start InspectLog again."
-        : $"Writing to the disk failed ({cause.Message}). What you did last was not kept, and nothing more can be "
-            + "kept. Check the disk, make a copy of the data folder, and start InspectLog again.";
 }

@@ -23,6 +23,21 @@ internal readonly ref struct QuickLine
     /// <summary>Its kind, as it is spelled.</summary>
     public ReadOnlySpan<byte> Kind { get; private init; }
 
+    /// <summary>Who made it, as it is spelled.</summary>
+    public ReadOnlySpan<byte> Actor { get; private init; }
+
+    /// <summary>With which device, as it is spelled; empty where none is named.</summary>
+    public ReadOnlySpan<byte> Device { get; private init; }
+
+    /// <summary>When, 24 digits and signs.</summary>
+    public ReadOnlySpan<byte> Time { get; private init; }
+
+    /// <summary>The offset of the clock, 6 digits and signs.</summary>
+    public ReadOnlySpan<byte> Offset { get; private init; }
+
+    /// <summary>Its body; empty where it is withheld.</summary>
+    public ReadOnlySpan<byte> Body { get; private init; }
+
     /// <summary>Its version.</summary>
     public int Version { get; private init; }
 
@@ -46,7 +61,7 @@ internal readonly ref struct QuickLine
         var actor = members.Text("{\"actor\":"u8);
         var body = members.Value(",\"body\":"u8);
         var bodyHash = members.Quoted(",\"bodyHash\":"u8, HashDigits);
-        members.SkipText(",\"device\":"u8);
+        var device = members.OptionalText(",\"device\":"u8);
         var hashFrom = members.At;
         var hash = members.Quoted(",\"hash\":"u8, HashDigits);
         var hashTo = members.At;
@@ -71,6 +86,11 @@ internal readonly ref struct QuickLine
             Hash = hash,
             Previous = previous,
             Kind = kind[1..^1],
+            Actor = actor[1..^1],
+            Device = device.IsEmpty ? default : device[1..^1],
+            Time = time,
+            Offset = offset,
+            Body = body,
             Version = (int)version,
             IsWithheld = body.IsEmpty,
         };

@@ -24,9 +24,6 @@ internal ref struct QuickMembers(ReadOnlySpan<byte> line)
     /// <summary>A string that may be there, with its quotes; empty where it is not.</summary>
     public ReadOnlySpan<byte> OptionalText(ReadOnlySpan<byte> name) => IsNext(name) ? Text(name) : default;
 
-    /// <summary>Passes over a string that may be there.</summary>
-    public void SkipText(ReadOnlySpan<byte> name) => OptionalText(name);
-
     /// <summary>A value that may be there; empty where it is not.</summary>
     public ReadOnlySpan<byte> Value(ReadOnlySpan<byte> name) =>
         IsNext(name) ? Taken(name, CanonicalBytes.EndOfValue(_line, At + name.Length)) : default;

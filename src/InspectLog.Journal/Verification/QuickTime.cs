@@ -11,6 +11,14 @@ internal static class QuickTime
     public static bool IsSound(ReadOnlySpan<byte> time, ReadOnlySpan<byte> offset) =>
         time.Length == 24 && offset.Length == 6 && IsTime(time) && IsOffset(offset);
 
+    /// <summary>A time that was found sound.</summary>
+    public static DateTimeOffset TimeOf(ReadOnlySpan<byte> time) => new(
+        Number(time[..4]), Number(time[5..7]), Number(time[8..10]), Number(time[11..13]), Number(time[14..16]), Number(time[17..19]), Number(time[20..23]), TimeSpan.Zero);
+
+    /// <summary>An offset that was found sound.</summary>
+    public static TimeSpan OffsetOf(ReadOnlySpan<byte> offset) =>
+        new TimeSpan(Number(offset[1..3]), Number(offset[4..]), 0) is var size && offset[0] == '-' ? -size : size;
+
     private static bool IsTime(ReadOnlySpan<byte> time) =>
         time[4] == '-' && time[7] == '-' && time[10] == 'T' && time[13] == ':' && time[16] == ':' && time[19] == '.' && time[23] == 'Z'
         && Number(time[..4]) is > 1 and < 9999 and var year

@@ -82,8 +82,12 @@ public sealed class VehicleReading
         }
     }
 
-    /// <summary>Path of a recording or photo that is there; null when it is not, or when the name is none.</summary>
-    public string? PathOf(string sha256) => _media.PathOf(sha256);
+    /// <summary>Whether a recording or photo is there; never of what is no name.</summary>
+    public bool Has(string sha256) => _media.PathOf(sha256) is not null;
+
+    /// <summary>Opens a recording or photo; null when it is not there, or when the name is none.</summary>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    public Task<Stream?> OpenAsync(string sha256, CancellationToken stop) => Task.FromResult(_media.Open(sha256));
 
     /// <summary>Reads a recording or photo through and compares it with its name and length.</summary>
     /// <exception cref="IOException">It cannot be read.</exception>

@@ -119,6 +119,15 @@ public sealed class TrendFactsTests
     }
 
     [Fact]
+    public void Of_very_many_inspections_the_last_readings_make_the_trend()
+    {
+        var series = Assert.Single(TrendSeries.Of(Read(Coil, [.. Enumerable.Range(0, TrendSeries.Most + 5).Select(at => 1 + (at / 1000.0))]), SheetLibrary.BuiltIn));
+
+        Assert.Equal(TrendSeries.Most, series.Readings.Count);
+        Assert.Equal([1.005, 1.204], new[] { series.Readings[0].Value, series.Readings[^1].Value });
+    }
+
+    [Fact]
     public void Odometer_is_offered_only_where_every_inspection_has_it()
     {
         var noted = new History().Inspect(0, 80_000, [(Coil, null, 1.2)]).Inspect(1, 90_000, [(Coil, null, 1.3)]);

@@ -1,4 +1,5 @@
 using System.Net;
+using InspectLog.App.Vehicles;
 using InspectLog.Journal.Entries;
 
 namespace InspectLog.App.Tests.Web;
@@ -15,6 +16,42 @@ public sealed class VehicleTests
 
         Assert.Equal("/vehicles/teasel", address);
         Assert.Equal("Teasel", app.Garage.FindVehicle("teasel")!.Name);
+    }
+
+    [Fact]
+    public async Task Many_inspections_are_shown_in_stretches_that_lead_to_each_other()
+    {
+        await using var app = await TestApp.StartAsync();
+        var vehicle = await app.AddVehicleAsync("Teasel");
+        var sheet = Checks.BuiltInSheets.All[0];
+        for (var visit = 0; visit < InspectionStretch.Length + 2; visit++)
+        {
+            var number = app.Garage.Append("teasel", "Tess Okafor", _ =>
+                [new InspectionStarted(sheet.Id, sheet.Version, sheet.Sha256, "Tess Okafor", null, null)]).OpenInspection!.Number;
+            app.Garage.Append("teasel", "Tess Okafor", _ => [new InspectionClosed(number)]);
+        }
+
+        var newest = await app.PageAsync(vehicle);
+        Assert.Equal(InspectionStretch.Length, newest.QuerySelectorAll(".timeline > li").Length);
+        var older = newest.QuerySelectorAll("a.button").Single(link => link.TextContent == "2 earlier inspections");
+        var oldest = await app.PageAsync(older.GetAttribute("href")!);
+        Assert.Equal(2, oldest.QuerySelectorAll(".timeline > li").Length);
+        Assert.DoesNotContain("earlier inspection", oldest.QuerySelector("main")!.TextContent, StringComparison.Ordinal);
+        Assert.Single(oldest.QuerySelectorAll("a.button"), link => link.TextContent == "The newest inspections");
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("none")]
+    [InlineData("0")]
+    [InlineData("-3")]
+    [InlineData("99999999999999999999")]
+    public async Task Stretch_of_inspections_that_is_none_shows_the_newest(string before)
+    {
+        await using var app = await TestApp.StartAsync();
+        await app.StartInspectionAsync();
+
+        Assert.Single((await app.PageAsync($"/vehicles/marigold?before={before}")).QuerySelectorAll(".timeline > li"));
     }
 
     [Fact]

@@ -72,7 +72,11 @@ internal static class SomeArchive
 
     private sealed class Copies : ICleanCopies
     {
-        public async Task<byte[]?> OfAsync(string path, CancellationToken stop) =>
-            [.. "clean copy of "u8, .. (await File.ReadAllBytesAsync(path, stop)).Take(20)];
+        public async Task<byte[]?> OfAsync(Stream original, CancellationToken stop)
+        {
+            var start = new byte[20];
+            var length = await original.ReadAtLeastAsync(start, start.Length, throwOnEndOfStream: false, stop);
+            return [.. "clean copy of "u8, .. start.AsSpan(0, length)];
+        }
     }
 }

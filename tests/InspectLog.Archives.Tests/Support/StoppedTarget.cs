@@ -31,5 +31,5 @@ internal sealed class NothingReadable : IReadableParts
 /// <summary>Photos that cannot be shown.</summary>
 internal sealed class NoCopies : ICleanCopies
 {
-    public Task<byte[]?> OfAsync(string path, CancellationToken stop) => Task.FromResult<byte[]?>(null);
+    public Task<byte[]?> OfAsync(Stream original, CancellationToken stop) => Task.FromResult<byte[]?>(null);
 }

@@ -148,7 +148,7 @@ public sealed class HeadNotesTests : IDisposable
         {
             disk.Arm(5); // write, sync, two folders, and then the note
             Assert.Equal("teasel", garage.AddVehicle(Some.Technician, Some.Vehicle("Teasel")));
-            Assert.True(Assert.Single(garage.Problems).ClosesGarage);
+            Assert.True(Assert.Single(garage.Problems) is { IsOfWorkshop: true, IsFailedWrite: true, ClosesGarage: false });
         }
 
         using var again = Garage.Open(_folder.Path, Some.Clock());

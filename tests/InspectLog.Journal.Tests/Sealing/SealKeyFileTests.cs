@@ -138,7 +138,7 @@ public sealed class SealKeyFileTests : IDisposable
 
         public string? Fingerprint { get; private set; }
 
-        public byte[] ReadAfresh(string path) => _real.ReadAfresh(path);
+        public FileStream OpenAfresh(string path) => _real.OpenAfresh(path);
 
         public void Write(Microsoft.Win32.SafeHandles.SafeFileHandle file, ReadOnlySpan<byte> bytes, long at) => _real.Write(file, bytes, at);
 

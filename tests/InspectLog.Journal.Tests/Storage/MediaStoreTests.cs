@@ -14,7 +14,7 @@ public sealed class MediaStoreTests : IDisposable
 
     public MediaStoreTests() => _garage = Garage.Open(_folder.Path, Some.Clock());
 
-    private MediaStore Media => _garage.Media;
+    private MediaStore Media => (MediaStore)_garage.Media;
 
     public void Dispose()
     {
@@ -61,12 +61,28 @@ public sealed class MediaStoreTests : IDisposable
     [InlineData("BA7816BF8F01CFEA414140DE5DAE2223B00361A396177A9CB410FF61F20015AD")]
     [InlineData("zz7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad")]
     [InlineData("00000000000000000000000000000000000000000000000000000000000000ff")]
-    public void Name_of_no_kept_file_has_no_path(string name)
+    public async Task Name_of_no_kept_file_is_never_there(string name)
     {
         Media.Keep("abc"u8, "audio/wav");
 
         Assert.Null(Media.PathOf(name));
+        Assert.False(Media.Has(name));
+        Assert.Null(await Media.OpenAsync(name, TestContext.Current.CancellationToken));
         Assert.Equal(MediaCondition.Missing, Media.Check(new(name, 3, "audio/wav")));
+    }
+
+    [Fact]
+    public async Task Kept_file_is_read_as_a_stream_that_knows_its_length_and_can_seek()
+    {
+        var stop = TestContext.Current.CancellationToken;
+        var file = Media.Keep("abc"u8, "audio/wav");
+
+        await using var stream = await Media.OpenAsync(file.Sha256, stop);
+
+        Assert.True(Media.Has(file.Sha256));
+        Assert.Equal((3, true), (stream!.Length, stream.CanSeek));
+        Assert.Equal("abc"u8, (await StreamedBytes.ReadAsync(Media.OpenAsync(file.Sha256, stop), stop))!);
+        Assert.Null(await StreamedBytes.ReadAsync(Media.OpenAsync("none", stop), stop));
     }
 
     [Fact]

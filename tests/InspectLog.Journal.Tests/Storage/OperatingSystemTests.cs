@@ -51,7 +51,7 @@ public sealed class OperatingSystemTests : IDisposable
             Strace, "-f", "-o", "/dev/null", "-P", journal, "-e", "trace=fsync", "-e", "inject=fsync:error=EIO");
 
         var lines = said.TrimEnd('\n').Split('\n');
-        Assert.StartsWith("refused: Writing to the disk failed (fsync: ", lines[0], StringComparison.Ordinal);
+        Assert.StartsWith("refused: Writing the journal of Marigold failed (fsync: ", lines[0], StringComparison.Ordinal);
         Assert.StartsWith("refused: ", lines[1], StringComparison.Ordinal);
         Assert.Equal("problems: 1", lines[2]);
 
@@ -99,7 +99,7 @@ public sealed class OperatingSystemTests : IDisposable
 
             Assert.StartsWith("The disk is full.", refusal.Message, StringComparison.Ordinal);
             Assert.True(Assert.Single(garage.Problems, problem => problem.ReadOnly).Message.Length > 0);
-            Assert.Throws<JournalReadOnlyException>(() => garage.Note(id, "more"));
+            Assert.Throws<JournalReadOnlyException>(() => garage.Media.Keep(RandomNumberGenerator.GetBytes(50_000), "audio/wav"));
             Assert.Equal(notes, garage.Entries(id).Count);
             Assert.Equal("Marigold", Assert.Single(garage.Vehicles()).Name);
         }

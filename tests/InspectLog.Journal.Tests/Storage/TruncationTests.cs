@@ -79,5 +79,5 @@ public sealed class TruncationTests : IDisposable
     private static List<string> Hashes(string path) => [.. Read(path).Entries.Select(entry => entry.Hash)];
 
     private static JournalContent<string> Read(string path) => JournalContent.Of(
-        new JournalFile(path, new Durable(), new WriteLatch()), "", (state, _) => state, mustHoldEntries: true);
+        new JournalFile(path, new Durable(), new WriteLatches().Adding), "", (state, _) => state, mustHoldEntries: true);
 }

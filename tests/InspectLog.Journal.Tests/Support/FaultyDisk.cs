@@ -18,6 +18,9 @@ internal sealed class FaultyDisk : IDurable
     /// <summary>How many acts there were.</summary>
     public int Acts => Log.Count;
 
+    /// <summary>How many of them failed.</summary>
+    public int Failures { get; private set; }
+
     /// <summary>What was done, in order: "write", "cut", "sync", or the path of a folder that was synced.</summary>
     public List<string> Log { get; } = [];
 
@@ -32,13 +35,13 @@ internal sealed class FaultyDisk : IDurable
     }
 
     /// <summary>Makes every act fail from one to come on.</summary>
-    public FaultyDisk ArmForGood(int act, double written)
+    public FaultyDisk ArmForGood(int act, double written, int error = InputOutputError)
     {
         _forGood = true;
-        return Arm(act, written: written);
+        return Arm(act, error, written);
     }
 
-    public byte[] ReadAfresh(string path) => _real.ReadAfresh(path);
+    public FileStream OpenAfresh(string path) => _real.OpenAfresh(path);
 
     public void Write(SafeFileHandle file, ReadOnlySpan<byte> bytes, long at)
     {
@@ -70,6 +73,8 @@ internal sealed class FaultyDisk : IDurable
     private bool IsToFail(string act)
     {
         Log.Add(act);
-        return Acts == _failAt || (_forGood && Acts > _failAt && _failAt > 0);
+        var fails = Acts == _failAt || (_forGood && Acts > _failAt && _failAt > 0);
+        Failures += fails ? 1 : 0;
+        return fails;
     }
 }

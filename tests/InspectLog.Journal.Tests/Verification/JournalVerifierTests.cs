@@ -139,7 +139,7 @@ public sealed class JournalVerifierTests : IDisposable
     [Fact]
     public void Missing_and_damaged_media_are_told()
     {
-        var path = _garage.Media.PathOf(_photo.Sha256)!;
+        var path = ((MediaStore)_garage.Media).PathOf(_photo.Sha256)!;
         File.WriteAllText(path, "a ph0to");
         Assert.Equal(MediaCondition.Damaged, JournalVerifier.Verify(Teasel).Journals[0].Media![0].Condition);
 
