@@ -96,7 +96,7 @@ internal sealed class BackupFolder(string root, IDurable durable)
     /// <summary>SHA-256 of a file as the disk has it, lower-case hex.</summary>
     public static string HashAfresh(string path)
     {
-        using var file = Durable.OpenAfresh(path);
+        using var file = new Durable().OpenAfresh(path);
         return Convert.ToHexStringLower(SHA256.HashData(file));
     }
 

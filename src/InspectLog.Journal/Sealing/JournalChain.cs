@@ -59,7 +59,7 @@ public sealed class JournalChain
 
     /// <summary>Looks for the entry at which a head was printed; null where none has it, and in a damaged journal.</summary>
     /// <param name="head">The head of a record, 64 lower-case hex digits.</param>
-    public HeadComparison? Find(string head) => IsDamaged ? null : HeadComparison.Of(head, _hashes, Withheld);
+    public HeadComparison? Find(string head) => IsDamaged ? null : HeadComparison.Of(head, Count, _hashOf, Withheld);
 
     /// <summary>The hash of the entry of a sequence, lower-case hex; null where there is none.</summary>
     public string? HashOf(long sequence) => _hashOf(sequence);

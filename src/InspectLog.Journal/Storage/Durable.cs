@@ -26,19 +26,6 @@ internal sealed partial class Durable : IDurable
         return new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0, FileOptions.SequentialScan);
     }
 
-    /// <summary>Opens a file so that it is read as <see cref="ReadAfresh"/> does, piece by piece.</summary>
-    /// <exception cref="IOException">It cannot be opened.</exception>
-    public static FileStream OpenAfresh(string path)
-    {
-        var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, 1, FileOptions.SequentialScan);
-        if (OperatingSystem.IsLinux())
-        {
-            _ = Advise(file.SafeFileHandle, 0, 0, DontNeed);
-        }
-
-        return file;
-    }
-
     /// <inheritdoc/>
     public void Write(SafeFileHandle file, ReadOnlySpan<byte> bytes, long at) => RandomAccess.Write(file, bytes, at);
 

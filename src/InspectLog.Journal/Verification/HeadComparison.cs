@@ -14,25 +14,26 @@ public sealed record HeadComparison(long Entries, long Later, IReadOnlyList<long
 
     /// <summary>Looks for the entry a head was printed at; null where no entry of the journal has it.</summary>
     /// <param name="head">The head, 64 lower-case hex digits.</param>
-    /// <param name="hashes">The hashes of the journal's entries.</param>
+    /// <param name="entries">How many entries the journal has; none is missing.</param>
+    /// <param name="hashOf">The hash of the entry of a sequence.</param>
     /// <param name="withheld">Sequences of those that are withheld, rising.</param>
-    internal static HeadComparison? Of(string head, EntryHashes hashes, IReadOnlyList<long> withheld) =>
-        At(head, hashes, withheld) is { } count ? new(count, hashes.Count - count, [])
-        : withheld.Count > 0 && At(head, hashes, withheld: []) is { } whole
-            ? new(whole, hashes.Count - whole, [.. withheld.TakeWhile(one => one <= whole)])
+    internal static HeadComparison? Of(string head, long entries, Func<long, string?> hashOf, IReadOnlyList<long> withheld) =>
+        At(head, entries, hashOf, withheld) is { } count ? new(count, entries - count, [])
+        : withheld.Count > 0 && At(head, entries, hashOf, withheld: []) is { } whole
+            ? new(whole, entries - whole, [.. withheld.TakeWhile(one => one <= whole)])
         : null;
 
-    private static int? At(string head, EntryHashes hashes, IReadOnlyList<long> withheld)
+    private static long? At(string head, long entries, Func<long, string?> hashOf, IReadOnlyList<long> withheld)
     {
         var (list, next) = ("", 0);
-        for (var count = 1; count <= hashes.Count; count++)
+        for (var count = 1L; count <= entries; count++)
         {
             for (; next < withheld.Count && withheld[next] <= count; next++)
             {
                 list += (next == 0 ? "" : ",") + withheld[next].ToString(CultureInfo.InvariantCulture);
             }
 
-            if (RecordHead.Of(count, hashes[count - 1], list) == head)
+            if (RecordHead.Of(count, hashOf(count)!, list) == head)
             {
                 return count;
             }

@@ -12,7 +12,7 @@ internal sealed class SteppedDisk(TextReader goOn, TextWriter says, bool syncs) 
 
     private readonly Durable _real = new();
 
-    public byte[] ReadAfresh(string path) => _real.ReadAfresh(path);
+    public FileStream OpenAfresh(string path) => _real.OpenAfresh(path);
 
     public void Write(SafeFileHandle file, ReadOnlySpan<byte> bytes, long at)
     {
