@@ -37,12 +37,9 @@ async function keepFields(form) {
 function offerUndo(says, { isHere, takeBack }) {
   const line = document.getElementById("did");
   const undo = document.createElement("button");
-  const gone = () => isHere() || undo.remove();
-  undo.type = "button";
-  undo.id = "did-undo";
-  undo.textContent = "Undo";
+  Object.assign(undo, { type: "button", id: "did-undo", textContent: "Undo" });
   undo.addEventListener("click", () => { takeBack(); line.textContent = "Taken back."; focusStill(line); });
-  document.addEventListener("outbox:changed", gone);
+  document.addEventListener("outbox:changed", () => isHere() || undo.remove());
   document.getElementById("did-undo")?.remove();
   line.textContent = says;
   line.after(undo);
