@@ -59,7 +59,7 @@ internal sealed record Window(int Width, int Height, int Text = 1)
             }
 
             // A name like Some.Library.For.Something is longer than a line, and has to be broken somewhere.
-            const longest = 24;
+            const longest = 16;
             const isPartOfLong = (at) => /\S*$/.exec(text.data.slice(0, at))[0].length + /^\S*/.exec(text.data.slice(at))[0].length > longest;
             for (const word of text.data.matchAll(/[\p{L}\p{N}]{2,}/gu)) {
               if (isPartOfLong(word.index)) {
