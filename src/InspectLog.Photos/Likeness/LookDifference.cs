@@ -7,10 +7,10 @@ namespace InspectLog.Photos.Likeness;
 internal static class LookDifference
 {
     /// <summary>What the same place of two copies may differ by, on a scale of 255, where it is even.</summary>
-    private const float Even = 7.5f;
+    private const float Even = 3.5f;
 
     /// <summary>What it may differ by more, in parts of the contrast around it.</summary>
-    private const float Beside = 0.125f;
+    private const float Beside = 0.175f;
 
     /// <summary>The largest difference, in parts of what copies may differ by. Looks at three by three values at a time.</summary>
     /// <param name="first">The look that stays.</param>

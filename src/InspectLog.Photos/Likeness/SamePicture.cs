@@ -14,7 +14,7 @@ public static class SamePicture
     private const double WorstStart = 0.4;
 
     /// <summary>Small looks of copies never differ by as much.</summary>
-    private const double PlainlyOther = 1.5;
+    private const double PlainlyOther = 2.5;
 
     /// <summary>Steps of the fit at each size, the largest first.</summary>
     private static readonly int[] Steps = [3, 4, 6, 5];

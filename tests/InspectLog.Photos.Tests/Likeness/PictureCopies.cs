@@ -8,6 +8,9 @@ namespace InspectLog.Photos.Tests.Likeness;
 /// <summary>What becomes of a picture that is handed on: JPEG files.</summary>
 internal static class PictureCopies
 {
+    /// <summary>More than is asked for: cropped, brightened, resized and saved badly.</summary>
+    public const string AllOfIt = "all of it";
+
     /// <summary>As a camera saves it.</summary>
     public static byte[] Original(Image<Rgb24> picture) => Saved(picture, 90);
 
@@ -20,7 +23,7 @@ internal static class PictureCopies
         yield return ("resized to 25 %", Saved(picture, 85, copy => copy.Resize(picture.Width / 4, picture.Height / 4)));
         yield return ("cropped by 5 %", Saved(picture, 85, copy => copy.Crop(Cropped(picture.Size(), random))));
         yield return ("brightened by 10 %", Saved(picture, 85, copy => copy.Brightness(1.1f)));
-        yield return ("all of it", Saved(picture, 50, copy => copy.Crop(Cropped(picture.Size(), random)).Brightness(1.1f).Resize(picture.Width / 4, 0)));
+        yield return (AllOfIt, Saved(picture, 50, copy => copy.Crop(Cropped(picture.Size(), random)).Brightness(1.1f).Resize(picture.Width / 4, 0)));
     }
 
     /// <summary>A twentieth of the width and of the height is gone, from one side or both.</summary>
