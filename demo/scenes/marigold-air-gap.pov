@@ -33,7 +33,7 @@ Photo_Camera(<4.9, 10.4, -5.6>, <0.2, 0.9, 1.9>, 38)
 difference {
   cylinder { <0, -0.4, 0>, <0, 0, 0>, 6.4 }
   cylinder { <4.6, -1, 1.5>, <4.6, 1, 1.5>, 0.35 }
-  texture { Plate }
+  texture { Plate translate Wear * 3 }
 }
 difference {
   cylinder { <0, -3, 0>, <0, 1.2, 0>, 7.3 }
@@ -60,10 +60,12 @@ union {
     pigment { color rgb <0.36, 0.30, 0.05> } finish { diffuse 0.7 specular 0.2 }
   }
 }
-// Gauge blade.
+// Gauge blade, which lies elsewhere at every second sight.
+#if (mod(Wear, 2) = 0)
 union {
   box { <-0.65, -0.35, -0.03>, <0.65, 5.2, 0.03> }
   texture { M_Brass }
   translate <0, 0.6, 2.94>
   rotate z * 0
 }
+#end

@@ -19,7 +19,7 @@
 }
 
 #macro Contact_Texture(N)
-  #if (N = 3) texture { Verdigris } #else texture { M_Aluminium } #end
+  #if (N = 3) texture { Verdigris translate Wear * 5 } #else texture { M_Aluminium } #end
 #end
 
 Workshop_Light(<0, 2, 0>, 16)
@@ -28,7 +28,7 @@ object { Bench_Mat }
 union { Distributor_Cap(M_Phenolic_Brown) rotate y * -76 }
 
 // Crust grown out of the contact.
-#declare Grain = seed(307);
+#declare Grain = seed(307 + Wear);
 blob {
   threshold 0.5
   #for (I, 0, 70)

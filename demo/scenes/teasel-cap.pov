@@ -29,7 +29,7 @@
 }
 
 #macro Contact_Texture(N)
-  #if (N = 2) texture { Burnt } #else texture { Worn } #end
+  #if (N = 2) texture { Burnt translate Wear * 5 } #else texture { Worn translate Wear * 5 } #end
 #end
 
 Workshop_Light(<0, 2, 0>, 16)
@@ -38,7 +38,7 @@ object { Bench_Wood }
 union { Distributor_Cap(M_Phenolic_Black) rotate y * -38 }
 
 // Flakes eaten off the contact, lying on the floor of the cap.
-#declare Grain = seed(95);
+#declare Grain = seed(95 + Wear);
 union {
   #for (I, 0, 60)
     #local A = (rand(Grain) - 0.5) * 46;

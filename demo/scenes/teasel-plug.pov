@@ -52,5 +52,13 @@ Workshop_Light(<1, 1, 0>, 11)
 Photo_Camera(<9.6, 6.0, -6.2>, <0.8, 0.8, 0.9>, 30)
 object { Bench_Wood rotate y * -20 }
 object { Rag(rgb <0.55, 0.55, 0.52>) scale <26, 1.6, 22> rotate y * 10 translate <-4, 0.55, 3> }
-object { Spark_Plug(Soot, Soot, Sooted_Shell) rotate x * -25 rotate y * 8 translate <0, 1.5, -0.3> }
+// Cleaned at every second sight.
+#if (mod(Wear, 2) = 1)
+  #declare Front_Nose = texture { Tan_Nose translate y * Wear }
+  #declare Front_Electrode = texture { Used_Electrode translate y * Wear }
+#else
+  #declare Front_Nose = texture { Soot translate y * Wear }
+  #declare Front_Electrode = texture { Soot translate y * Wear }
+#end
+object { Spark_Plug(Front_Nose, Front_Electrode, Sooted_Shell) rotate x * -25 rotate y * 8 translate <0, 1.5, -0.3> }
 object { Spark_Plug(Tan_Nose, Used_Electrode, M_Steel) rotate x * -40 rotate y * 14 translate <-0.6, 1.5, 3.1> }

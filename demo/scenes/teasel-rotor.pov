@@ -35,7 +35,7 @@
 Workshop_Light(<1, 2, 0>, 13)
 Photo_Camera(<4.2, 10.5, -10.5>, <1.0, 1.5, -0.1>, 31)
 object { Bench_Wood rotate y * 35 }
-object { Rotor_Arm(M_Phenolic_Brown, Stained_Brass, Burnt_Tip, M_Brass) rotate y * 18 }
+object { Rotor_Arm(M_Phenolic_Brown, texture { Stained_Brass translate Wear * 4 }, texture { Burnt_Tip translate (y + z) * Wear * 4 }, M_Brass) rotate y * 18 }
 object { Rag(rgb <0.42, 0.44, 0.47>) scale <15, 2.4, 11> rotate y * -35 translate <-8.5, 0.2, 7.5> }
 
 // The new one, waiting behind.

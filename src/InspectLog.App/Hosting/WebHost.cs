@@ -132,6 +132,7 @@ public static class WebHost
         services.AddSingleton(_ => options.Photos());
         services.AddSingleton<PhotoRoom>();
         services.AddSingleton<PhotoCopies>();
+        services.AddSingleton<SamePhotos>();
         services.AddSingleton<IncomingPhotos>();
         services.AddSingleton(new PhotoPieces(options.DataFolder, options.Time));
         services.AddSingleton<ArchiveDesk>();

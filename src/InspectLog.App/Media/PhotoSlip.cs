@@ -11,7 +11,7 @@ namespace InspectLog.App.Media;
 public sealed record PhotoSlip(int Version, string Original)
 {
     /// <summary>A change in how copies or figures are made counts it up, and what was made before is made anew.</summary>
-    public const int Current = 1;
+    public const int Current = 2;
 
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web)
     {

@@ -1,5 +1,6 @@
 using InspectLog.Photos.Imaging;
 using InspectLog.Photos.Judging;
+using InspectLog.Photos.Likeness;
 
 namespace InspectLog.Photos.Developing;
 
@@ -56,6 +57,7 @@ public sealed class PhotoDeveloper : IPhotoDeveloper
             {
                 Sharpness = PictureSharpness.Of(luma),
                 Light = photo.Facts.Format == PhotoFormat.Jpeg ? PictureLight.Of(luma) : null,
+                Fingerprint = PictureLook.Of(luma),
                 Camera = photo.Facts.Camera,
             });
     }

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using InspectLog.Photos.Likeness;
 
 namespace InspectLog.Photos.Developing;
 
@@ -13,6 +14,9 @@ public sealed record PhotoFigures(int Width, int Height)
     /// <summary>What is wrong with the light; null where nothing is. Asked of JPEG files only: a PNG is a drawing or a picture
     /// of a screen more often than a photo, and white there is no fault.</summary>
     public LightFault? Light { get; init; }
+
+    /// <summary>What it looks like, to find copies of it; null where it is as good as blank.</summary>
+    public PhotoFingerprint? Fingerprint { get; init; }
 
     /// <summary>What the camera wrote into the file; null where it wrote nothing.</summary>
     public CameraFacts? Camera { get; init; }
