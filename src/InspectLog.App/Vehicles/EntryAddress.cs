@@ -33,6 +33,7 @@ public sealed record EntryAddress(string Page, string Anchor, bool IsJournal)
     {
         InspectionStarted => vehicle.Inspection(entry.Sequence),
         TranscriptMade made => vehicle.InspectionWith(made.Recording),
+        WordsCorrected words => vehicle.InspectionWith(words.Recording),
         CheckLeftOut left => vehicle.Inspection(left.Inspection),
         LooseEndOpened end => vehicle.Inspection(end.Inspection),
         _ => vehicle.InspectionWith(EntryMarks.FirstOf(entry)),

@@ -8,7 +8,7 @@ namespace InspectLog.App.Tests.Web;
 public sealed class StreamStretchTests
 {
     [Fact]
-    public async Task Newest_eight_are_shown_with_older_ones_a_press_away_and_a_finding_to_settle_is_always_among_them()
+    public async Task Newest_five_are_shown_with_older_ones_a_press_away_and_a_finding_to_settle_is_always_among_them()
     {
         await using var app = await TestApp.StartAsync();
         var bench = await app.StartInspectionAsync();
@@ -17,15 +17,15 @@ public sealed class StreamStretchTests
         await WriteAsync(app, bench, 15);
 
         var page = await app.PageAsync($"{bench}?check=spark");
-        Assert.Equal(9, Shown(page).Count);
+        Assert.Equal(6, Shown(page).Count);
         Assert.Contains("Plug two wet.", Shown(page)[^1], StringComparison.Ordinal);
         var older = page.QuerySelector(".older a")!;
-        Assert.Equal("Show 8 older", older.TextContent.Trim());
+        Assert.Equal("Show 11 older", older.TextContent.Trim());
 
         var all = await app.PageAsync(older.GetAttribute("href")!);
         Assert.Equal(17, Shown(all).Count);
         Assert.Null(all.QuerySelector(".older"));
-        Assert.Contains("show=32", all.QuerySelector("#bench")!.GetAttribute("data-here"), StringComparison.Ordinal);
+        Assert.Contains("show=29", all.QuerySelector("#bench")!.GetAttribute("data-here"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -41,11 +41,11 @@ public sealed class StreamStretchTests
         await WriteAsync(app, bench, 8);
 
         var page = await app.PageAsync($"{bench}?check=spark");
-        Assert.Equal(8 + 12, Shown(page).Count);
+        Assert.Equal(5 + 12, Shown(page).Count);
         Assert.Equal("30 findings to settle", page.QuerySelector("#stream-pointer")!.TextContent.Trim());
         var older = page.QuerySelector(".older a")!;
-        Assert.Equal("Show 18 older", older.TextContent.Trim());
-        Assert.Equal(32, Shown(await app.PageAsync(older.GetAttribute("href")!)).Count);
+        Assert.Equal("Show 21 older", older.TextContent.Trim());
+        Assert.Equal(29, Shown(await app.PageAsync(older.GetAttribute("href")!)).Count);
     }
 
     [Theory]
@@ -81,7 +81,7 @@ public sealed class StreamStretchTests
         var answer = await app.PostForRedirectAsync(
             string.Create(CultureInfo.InvariantCulture, $"{bench}/entries/{first}/withdraw"), ("reason", "Misheard"), ("here", $"{bench}?check=spark"));
 
-        Assert.EndsWith(string.Create(CultureInfo.InvariantCulture, $"?check=spark&show=48#item-{first}"), answer, StringComparison.Ordinal);
+        Assert.EndsWith(string.Create(CultureInfo.InvariantCulture, $"?check=spark&show=50#item-{first}"), answer, StringComparison.Ordinal);
         Assert.Equal(46, Shown(await app.PageAsync(answer)).Count);
     }
 
@@ -95,7 +95,7 @@ public sealed class StreamStretchTests
         var bench = await app.StartInspectionAsync();
         await WriteAsync(app, bench, 21);
 
-        Assert.Equal(8, Shown(await app.PageAsync($"{bench}?check=spark&{query}")).Count);
+        Assert.Equal(5, Shown(await app.PageAsync($"{bench}?check=spark&{query}")).Count);
     }
 
     private static async Task WriteAsync(TestApp app, string bench, int notes)
