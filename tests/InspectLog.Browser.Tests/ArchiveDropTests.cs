@@ -38,7 +38,7 @@ public sealed class ArchiveDropTests(BrowserFixture fixture, DemoFixture demo) :
     private static async Task<string> MakeAsync(IPage page)
     {
         await page.GotoAsync("/vehicles/teasel/archive");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Make this archive: Everything" }).ClickAsync();
+        await page.Locator("button[name=profile][value=everything]").ClickAsync();
         var download = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Link, new() { Name = "Download" }).ClickAsync());
         return await download.PathAsync();
     }
