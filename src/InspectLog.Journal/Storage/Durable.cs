@@ -23,7 +23,7 @@ internal sealed partial class Durable : IDurable
             _ = Advise(file, 0, 0, DontNeed); // a hint; there is nothing to do where it is not taken
         }
 
-        return new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0, FileOptions.SequentialScan);
+        return new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
     }
 
     /// <inheritdoc/>
