@@ -10,8 +10,8 @@ internal sealed class WholeTraining
     private const int Least = 5;
     private const double Strength = 0.3;
     private const double StrengthOfChoices = 3;
-    private const int MostReadings = 30;
-    private const int Rounds = 40;
+    private const int MostReadings = 60;
+    private const int Rounds = 30;
     private const int Passes = 4;
 
     private readonly TrainingSet _set;
