@@ -8,22 +8,27 @@ namespace InspectLog.Training;
 internal sealed class ChoiceTraining(TrainingSet set, double strength)
 {
     private const int Least = 2;
-    private const int Rounds = 80;
+    private const int Passes = 6;
+    private const int Rounds = 12;
 
     private Lesson[]?[] _lessons = [];
 
     /// <summary>Finds the way to what each note means.</summary>
-    public void Align(IReadOnlyDictionary<uint, double> weights, TextWriter log)
+    /// <param name="weights">What the search goes by.</param>
+    /// <param name="every">One note of so many is taken.</param>
+    /// <param name="log">Where to say how it goes.</param>
+    public void Align(IReadOnlyDictionary<uint, double> weights, int every, TextWriter log)
     {
         var clock = Stopwatch.StartNew();
         var decoder = new Decoder(ModelTables.Of(weights), learns: true);
         _lessons = new Lesson[set.Count][];
-        Parallel.For(0, set.Count, Workers.Options, at =>
+        Parallel.For(0, (set.Count + every - 1) / every, Workers.Options, one =>
         {
+            var at = one * every;
             var ways = decoder.Read(set.Notes[at], new TrainingGoal(set.Meant[at]));
             _lessons[at] = ways.Count > 0 ? [.. Lessons(ways[0].State)] : null;
         });
-        log.WriteLine($"ways to what is meant: {(double)_lessons.Count(one => one is not null) / set.Count:P1} ({clock.Elapsed.TotalSeconds:0} s)");
+        log.WriteLine($"ways to what is meant: {(double)_lessons.Count(one => one is not null) * every / set.Count:P1} ({clock.Elapsed.TotalSeconds:0} s)");
     }
 
     /// <summary>The ids of notes to whose meaning no way leads.</summary>
@@ -35,7 +40,7 @@ internal sealed class ChoiceTraining(TrainingSet set, double strength)
         var clock = Stopwatch.StartNew();
         var groups = _lessons.Where((lessons, at) => lessons is not null && set.Parts[at] != without).Select(lessons => lessons!).ToList();
         var model = new LogLinear(groups, Least, strength);
-        var weights = model.Fit(Rounds, begin);
+        var weights = model.Fit(Rounds, begin, Passes);
         log.WriteLine($"choices: {model.Lessons} lessons, {model.Features} features ({clock.Elapsed.TotalSeconds:0} s)");
         return weights;
     }

@@ -5,7 +5,7 @@ namespace InspectLog.Training;
 
 /// <summary>Learns how sure a finding is, and from which probability on it may stand unmarked, on readings by what the other
 /// parts of the corpus taught.</summary>
-internal sealed class DoubtTraining(TrainingSet set, WeightTable[] folds, WeightTable[] wholes, TextWriter log)
+internal sealed class DoubtTraining(TrainingSet set, IReadOnlyList<Interpretation>[] readings, WeightTable[] wholes, TextWriter log)
 {
     private const double Strength = 1;
     private const int Rounds = 100;
@@ -24,7 +24,7 @@ internal sealed class DoubtTraining(TrainingSet set, WeightTable[] folds, Weight
         {
             if (set.Notes[at].Length > 0)
             {
-                outcomes[at] = Interpreter.Likeliest(new Decoder(folds[set.Parts[at]]).Read(set.Notes[at]), wholes[set.Parts[at]]);
+                outcomes[at] = Interpreter.Likeliest(readings[at], wholes[set.Parts[at]]);
             }
         });
         Outcomes = outcomes;

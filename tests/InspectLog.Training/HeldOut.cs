@@ -18,7 +18,7 @@ internal sealed class HeldOut(TrainingSet set, ReaderModel model, TextWriter to)
     {
         var read = new Read[set.Count];
         Parallel.For(0, set.Count, Workers.Options, at => read[at] = One(at));
-        foreach (var batch in Enumerable.Range(0, set.Count).GroupBy(at => new string([.. set.Meant[at].Id.TakeWhile(char.IsLetter)])).Append(Enumerable.Range(0, set.Count).GroupBy(_ => "all").First()))
+        foreach (var batch in Enumerable.Range(0, set.Count).GroupBy(at => set.Meant[at].Id.TrimEnd([.. "0123456789"])).Append(Enumerable.Range(0, set.Count).GroupBy(_ => "all").First()))
         {
             var of = batch.Select(at => read[at]).ToList();
             to.WriteLine($"{batch.Key}: exact {Share(of, one => one.Exact)}, among the likeliest {Share(of, one => one.Among)}, within reach {Share(of, one => one.Reached)}; {Marks(of, true)}; {Marks(of, false)}; right marked {Marked(of):P1}");

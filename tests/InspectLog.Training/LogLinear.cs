@@ -10,7 +10,7 @@ internal sealed record Lesson(IReadOnlyList<(uint Key, float Value)[]> Options, 
 
 /// <summary>Fits the weights of log-linear choices: the most likely weights under a normal prior, by limited-memory BFGS. The
 /// sums run in one order whatever the number of processors, so that the same lessons give the same weights.</summary>
-internal sealed class LogLinear
+internal sealed partial class LogLinear
 {
     private const int Blocks = 16;
 
@@ -74,9 +74,13 @@ internal sealed class LogLinear
     public int Lessons => _weight.Length;
 
     /// <summary>The weights, from where they are begun.</summary>
-    public Dictionary<uint, double> Fit(int rounds, IReadOnlyDictionary<uint, double>? begin = null)
+    /// <param name="rounds">How many rounds at most over all lessons at once.</param>
+    /// <param name="begin">Where to begin; null for the prior.</param>
+    /// <param name="passes">How many passes lesson by lesson come first.</param>
+    public Dictionary<uint, double> Fit(int rounds, IReadOnlyDictionary<uint, double>? begin = null, int passes = 0)
     {
         var start = _keys.Select((key, at) => begin is not null && begin.TryGetValue(key, out var weight) ? weight : _prior[at]).ToArray();
+        Pass(start, passes);
         var weights = new QuasiNewton(Loss).Minimise(start, rounds);
         var learned = new Dictionary<uint, double>();
         for (var at = 0; at < weights.Length; at++)
@@ -159,6 +163,23 @@ internal sealed class LogLinear
     {
         var (first, next) = (_lessonStart[lesson], _lessonStart[lesson + 1]);
         Span<double> scores = next - first <= 256 ? stackalloc double[next - first] : new double[next - first];
+        var loss = Slopes(weights, lesson, scores);
+        for (var option = first; option < next; option++)
+        {
+            var slope = scores[option - first];
+            for (var at = _optionStart[option]; slope != 0 && at < _optionStart[option + 1]; at++)
+            {
+                gradient[_index[at]] += slope * _value[at];
+            }
+        }
+
+        return loss;
+    }
+
+    // How the loss of a lesson grows with the score of each option, and the loss.
+    private double Slopes(double[] weights, int lesson, Span<double> scores)
+    {
+        var (first, next) = (_lessonStart[lesson], _lessonStart[lesson + 1]);
         var most = double.NegativeInfinity;
         for (var option = first; option < next; option++)
         {
@@ -183,11 +204,7 @@ internal sealed class LogLinear
 
         for (var option = first; option < next; option++)
         {
-            var slope = _weight[lesson] * (scores[option - first] / all - (_right[option] ? scores[option - first] / right : 0));
-            for (var at = _optionStart[option]; slope != 0 && at < _optionStart[option + 1]; at++)
-            {
-                gradient[_index[at]] += slope * _value[at];
-            }
+            scores[option - first] = _weight[lesson] * (scores[option - first] / all - (_right[option] ? scores[option - first] / right : 0));
         }
 
         return _weight[lesson] * (Probabilities.Log(all) - Probabilities.Log(right));

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using InspectLog.Dictation.Understanding.Scoring;
 
 namespace InspectLog.Training;
@@ -10,6 +11,7 @@ internal sealed class ReaderTrainer(TrainingSet set, TextWriter log, double stre
     public const double UsualStrength = 3;
 
     private const int Rounds = 2;
+    private const int Some = 3; // a third of the notes is enough for the first search to go by
 
     /// <summary>What was learned, as a file.</summary>
     public byte[] Train()
@@ -19,19 +21,30 @@ internal sealed class ReaderTrainer(TrainingSet set, TextWriter log, double stre
         var weights = FirstWeights.All();
         for (var round = 0; round < Rounds; round++)
         {
-            choices.Align(weights, log);
+            choices.Align(weights, round == 0 ? Some : 1, log);
             weights = choices.Fit(null, round == 0 ? null : weights, log);
         }
 
         var folds = Enumerable.Range(0, TrainingSet.Folds).Select(fold => ModelTables.Of(choices.Fit(fold, null, log))).ToArray();
         Unreached = [.. choices.Unreached];
         choices.Forget();
-        var wholes = new WholeTraining(set, folds, weights.Keys, log);
+        var readings = Readings(folds);
+        var wholes = new WholeTraining(set, readings, weights.Keys, log);
         var (whole, foldWholes) = wholes.Train();
-        var doubt = new DoubtTraining(set, folds, [.. foldWholes.Select(ModelTables.Of)], log);
+        var doubt = new DoubtTraining(set, readings, [.. foldWholes.Select(ModelTables.Of)], log);
         var (doubts, reading, other) = doubt.Train();
         Outcomes = doubt.Outcomes;
         return ReaderModelFile.Write([weights, whole, talk, doubts], set.Words, reading, other);
+    }
+
+    // How each note may be read by what the other parts taught.
+    private IReadOnlyList<Interpretation>[] Readings(WeightTable[] folds)
+    {
+        var clock = Stopwatch.StartNew();
+        var readings = new IReadOnlyList<Interpretation>[set.Count];
+        Parallel.For(0, set.Count, Workers.Options, at => readings[at] = new Decoder(folds[set.Parts[at]]).Read(set.Notes[at]));
+        log.WriteLine($"read by what the others taught ({clock.Elapsed.TotalSeconds:0} s)");
+        return readings;
     }
 
     /// <summary>The notes to whose meaning no way leads.</summary>

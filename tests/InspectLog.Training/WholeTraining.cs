@@ -10,8 +10,9 @@ internal sealed class WholeTraining
     private const int Least = 5;
     private const double Strength = 0.3;
     private const double StrengthOfChoices = 3;
-    private const int MostReadings = 16;
-    private const int Rounds = 150;
+    private const int MostReadings = 60;
+    private const int Rounds = 30;
+    private const int Passes = 4;
 
     private readonly TrainingSet _set;
     private readonly Lesson?[] _lessons;
@@ -19,15 +20,15 @@ internal sealed class WholeTraining
     private readonly TextWriter _log;
 
     /// <param name="set">The notes.</param>
-    /// <param name="folds">The weights of choices by all parts but each.</param>
+    /// <param name="readings">How each may be read by what the other parts taught.</param>
     /// <param name="choices">The features of choices, which are held more strongly than those of wholes.</param>
     /// <param name="log">Where to say how it goes.</param>
-    public WholeTraining(TrainingSet set, WeightTable[] folds, IEnumerable<uint> choices, TextWriter log)
+    public WholeTraining(TrainingSet set, IReadOnlyList<Interpretation>[] readings, IEnumerable<uint> choices, TextWriter log)
     {
         (_set, _choices, _log) = (set, [.. choices], log);
         var clock = Stopwatch.StartNew();
         _lessons = new Lesson?[set.Count];
-        Parallel.For(0, set.Count, Workers.Options, at => _lessons[at] = LessonOf(at, new Decoder(folds[set.Parts[at]])));
+        Parallel.For(0, set.Count, Workers.Options, at => _lessons[at] = LessonOf(at, readings[at]));
         log.WriteLine($"right among the likeliest: {(double)_lessons.Count(one => one is not null) / set.Count:P1} ({clock.Elapsed.TotalSeconds:0} s)");
     }
 
@@ -49,13 +50,12 @@ internal sealed class WholeTraining
     {
         var groups = _lessons.Where((lesson, at) => lesson is { Options.Count: > 1 } && _set.Parts[at] != without).Select(lesson => new[] { lesson! }).ToList();
         var prior = new Dictionary<uint, double> { [FeatureList.Key(0, Feature.WholeLog)] = 1 };
-        return new LogLinear(groups, Least, key => _choices.Contains(key) ? StrengthOfChoices : Strength, prior).Fit(Rounds);
+        return new LogLinear(groups, Least, key => _choices.Contains(key) ? StrengthOfChoices : Strength, prior).Fit(Rounds, null, Passes);
     }
 
-    private Lesson? LessonOf(int at, Decoder decoder)
+    private Lesson? LessonOf(int at, IReadOnlyList<Interpretation> readings)
     {
         var goal = new TrainingGoal(_set.Meant[at]);
-        var readings = decoder.Read(_set.Notes[at]);
         var right = readings.Select(reading => goal.IsMet(reading.Found)).ToArray();
         if (!right.Contains(true))
         {

@@ -7,7 +7,7 @@ namespace InspectLog.Dictation.Understanding.Events;
 /// <summary>How a claim goes with what was found just before it: the memory of what is being spoken of.</summary>
 internal static class ChainFeatures
 {
-    private const int LongestLink = 5;
+    private const int Reach = 8;
 
     public static void Add(NoteScene scene, NoteEvent found, Claim claim, Found? last, FeatureList to)
     {
@@ -38,12 +38,28 @@ internal static class ChainFeatures
             to.Add(Feature.ChainRepeat);
         }
 
+        AddWords(note, found, claim, last, same, to);
         AddSaid(note, found, claim, last, to);
         if (found.Kind == EventKind.Condition && last.Claim.Kind == FindingKind.Observation)
         {
             var polarity = Flag(last.Claim.Negated) * 2 + Flag(claim.Negated);
             to.Add(Feature.ChainPolarity, polarity, boundary);
-            to.Add(Feature.ChainPolarityLink, polarity, Link(note, last.Event.Next, found.First));
+            to.Add(Feature.ChainPolarityLink, polarity, note.Words(last.Event.Next, found.First));
+        }
+    }
+
+    // The words that lead from one to the other.
+    private static void AddWords(Note note, NoteEvent found, Claim claim, Found last, bool same, FeatureList to)
+    {
+        var boundary = (int)note.Between(last.Event.Next, found.First);
+        to.Add(Feature.ChainWord, Flag(same), note.ShapeAt(note.ClauseFirst(found.First)), boundary);
+        to.Add(Feature.ChainWord, 2 + Flag(same), note.ShapeAt(found.First - 1), boundary);
+        for (var at = Math.Max(last.Event.Next, found.First - Reach); at < found.First; at++)
+        {
+            if (note.Shape[at] is not WordIds.None and var word)
+            {
+                to.Add(Feature.ChainBetween, Flag(same), (int)claim.Kind, word);
+            }
         }
     }
 
@@ -75,23 +91,6 @@ internal static class ChainFeatures
         }
 
         return (mine, others);
-    }
-
-    // The words between two events, as far as they tie them.
-    private static int Link(Note note, int first, int next)
-    {
-        if (next - first > LongestLink)
-        {
-            return 1;
-        }
-
-        var link = WordIds.None;
-        for (var at = first; at < next; at++)
-        {
-            link = link * 31 + note.Shape[at];
-        }
-
-        return link;
     }
 
     private static int Flag(bool it) => it ? 1 : 0;

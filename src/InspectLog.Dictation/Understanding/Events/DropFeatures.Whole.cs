@@ -1,4 +1,5 @@
 using InspectLog.Dictation.Understanding.Language;
+using InspectLog.Dictation.Understanding.Lattice;
 using InspectLog.Dictation.Understanding.Scoring;
 using InspectLog.Dictation.Understanding.Texts;
 
@@ -7,6 +8,8 @@ namespace InspectLog.Dictation.Understanding.Events;
 /// <content>The events around, and whether all that a finding needs is said with this one.</content>
 internal static partial class DropFeatures
 {
+    private const int WordsBefore = 12;
+
     private static readonly SpeechRole[] Asides = [SpeechRole.Supposed, SpeechRole.Planned, SpeechRole.Question, SpeechRole.Elsewhere, SpeechRole.Limit];
 
     private static void AddNeighbours(NoteScene scene, NoteEvent found, FeatureList to)
@@ -16,6 +19,7 @@ internal static partial class DropFeatures
         var before = scene.Events.FindLast(other => other.Next <= found.First);
         to.Add(Feature.DropNext, next is null ? -1 : (int)next.Kind, next is null ? 0 : (int)note.Between(found.Next, next.First), next?.Kind == EventKind.Answer ? (int)next.Role : -1);
         to.Add(Feature.DropBefore, before is null ? -1 : (int)before.Kind, before is null ? 0 : (int)note.Between(before.Next, found.First));
+        to.Add(Feature.DropLeftNext, note.ShapeAt(found.First - 1), next is null ? -1 : (int)next.Kind, next is null ? 0 : (int)note.Between(found.Next, next.First));
         if (next is not null && next.Kind == found.Kind)
         {
             to.Add(Feature.DropCorrected, scene.HasBetween(SpeechRole.Retraction, found.Next, next.First) ? 1 : 0, scene.HasBetween(SpeechRole.Correction, found.Next, next.First) ? 1 : 0, (int)note.Between(found.Next, next.First));
@@ -49,8 +53,11 @@ internal static partial class DropFeatures
         var agrees = Agree(scene, found, later) ? 1 : 0;
         to.Add(Feature.DropLater, apart, corrected, agrees);
         to.Add(Feature.DropLater, 8 + apart, agrees);
+        var mended = scene.Events.Exists(other => other.Kind == EventKind.Action && found.Next <= other.First && other.First < later.First) ? 1 : 0;
+        to.Add(Feature.DropLaterMended, mended, apart, corrected, agrees);
         if (agrees > 0)
         {
+            AddBetween(note, found.Next, later.First, to);
             to.Add(Feature.DropLaterWords, Math.Min(apart, 1), note.ShapeAt(later.First - 1), note.ShapeAt(later.First - 2));
             var first = later.First;
             while (first > found.Next && scene.InSentence(first - 1, later.First))
@@ -60,6 +67,18 @@ internal static partial class DropFeatures
 
             to.Add(Feature.DropLaterWords, 2 + Math.Min(apart, 1), note.ShapeAt(first), note.ShapeAt(first + 1));
             to.Add(Feature.DropLaterWords, 4 + Math.Min(apart, 1), note.ShapeAt(later.Next));
+        }
+    }
+
+    // The words on the way to what is said later, those next to it last.
+    private static void AddBetween(Note note, int first, int next, FeatureList to)
+    {
+        for (var at = Math.Max(first, next - WordsBefore); at < next; at++)
+        {
+            if (note.Shape[at] is not WordIds.None and var word)
+            {
+                to.Add(Feature.DropLaterBetween, word);
+            }
         }
     }
 

@@ -47,6 +47,8 @@ internal static partial class DropFeatures
         to.Add(Feature.DropRight, right[0], right[1]);
         to.Add(Feature.DropLeft, left[0], left[1], left[2]);
         to.Add(Feature.DropBoth, left[0], right[0]);
+        to.Add(Feature.DropOpensLeft, note.ShapeAt(note.ClauseFirst(found.First)), left[0]);
+        to.Add(Feature.DropOpensLeft, note.ShapeAt(note.ClauseFirst(found.First)), 0, (int)note.Between(0, found.First));
         for (var at = 0; at < Words; at++)
         {
             to.Add(Feature.DropLeftWord, left[at]);

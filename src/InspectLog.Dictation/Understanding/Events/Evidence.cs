@@ -59,6 +59,8 @@ internal static class Evidence
             to.Add(Feature.NameHeard, key, NoteScene.CostStep(name.Cost));
         }
 
+        to.Add(Feature.NameWords, key, note.Words(low, high));
+        to.Add(Feature.NameLeft, key, note.ShapeAt(name.First - 1), boundary);
         to.Add(Feature.NameMeanings, key, Math.Min(name.Meanings.Count, 3));
     }
 
@@ -85,6 +87,7 @@ internal static class Evidence
         }
 
         AddSlots(scene, found, check, to);
+        AddLoose(scene, found, check, Rank(left, check.Index), to);
         to.Add(Feature.CheckShape, check.Shape);
         to.Add(Feature.CheckShape, check.Shape, 1 + (mySubject ? 2 : mine > 0 ? 1 : 0));
         to.Add(Feature.SubjectsAnywhere, Flag(subjects), Flag(mySubject));
@@ -101,6 +104,29 @@ internal static class Evidence
         to.Add(Feature.PerPlace, Flag(check.PerPlace), Flag(inPlaces), Flag(scene.Groups.Count > 0));
     }
 
+    // Whether single words of its names are said here, more than those of other checks.
+    private static void AddLoose(NoteScene scene, NoteEvent found, CheckEntry check, int left, FeatureList to)
+    {
+        var (clause, sentence) = (scene.Loose(found.First, false), scene.Loose(found.First, true));
+        var (here, there) = (Standing(clause, check.Index), Standing(sentence, check.Index));
+        to.Add(Feature.Loose, here, there);
+        to.Add(Feature.LooseNear, here, left);
+        to.Add(Feature.LooseNear, 8 + there, left);
+        to.Add(Feature.LooseNamed, (int)Math.Min(6, sentence[check.Index] * 4));
+    }
+
+    // Said more of than any other, as much as the most, less, or not at all.
+    private static int Standing(double[] sums, int check)
+    {
+        var (mine, most) = (sums[check], 0.0);
+        for (var other = 0; other < sums.Length; other++)
+        {
+            most = other == check ? most : Math.Max(most, sums[other]);
+        }
+
+        return mine == 0 ? most > 0 ? 1 : 0 : mine > most + 1e-9 ? 4 : mine > most - 1e-9 ? 3 : 2;
+    }
+
     // Names between the event before and this one, and between this one and the next.
     private static void AddSlots(NoteScene scene, NoteEvent found, CheckEntry check, FeatureList to)
     {
@@ -110,6 +136,8 @@ internal static class Evidence
         var right = Slot(scene.Note.Names.Where(name => name.First >= found.Next && name.Next <= (after?.First ?? scene.Note.Length) && scene.InSentence(name.First, found.First)), check.Index);
         var apart = before is null ? 4 : (int)scene.Note.Between(before.Next, found.First);
         to.Add(Feature.Slots, left, right);
+        to.Add(Feature.SlotWord, left, right, scene.Note.ShapeAt(found.First - 1));
+        to.Add(Feature.SlotWord, 8 + left, right, scene.Note.ShapeAt(scene.Note.ClauseFirst(found.First)));
         to.Add(Feature.SlotLeft, left, apart, before is null ? -1 : (int)before.Kind);
         to.Add(Feature.SlotRight, right, left, after is null ? 4 : (int)scene.Note.Between(found.Next, after.First));
     }

@@ -7,6 +7,8 @@ namespace InspectLog.Dictation.Understanding.Events;
 /// <summary>A note whose numbers are read in one way: its events and places, and what features need of them.</summary>
 internal sealed class NoteScene
 {
+    private readonly Dictionary<(int First, bool Sentence), double[]> _loose = [];
+
     public NoteScene(Note note, NumberSegment[] segments)
     {
         (Note, Segments) = (note, segments);
@@ -21,6 +23,24 @@ internal sealed class NoteScene
     public List<PlaceGroup> Groups { get; }
 
     public List<NoteEvent> Events { get; }
+
+    /// <summary>How much the single words of the clause or sentence of a token speak for each check.</summary>
+    public double[] Loose(int at, bool sentence)
+    {
+        var first = sentence ? Note.SentenceFirst(at) : Note.ClauseFirst(at);
+        if (!_loose.TryGetValue((first, sentence), out var sums))
+        {
+            var next = first;
+            while (next < Note.Length && (sentence ? InSentence(next, at) : InClause(next, at)))
+            {
+                next++;
+            }
+
+            _loose[(first, sentence)] = sums = Note.Lexicon.Loose.Of(Note.Tokens, first, next);
+        }
+
+        return sums;
+    }
 
     public IReadOnlyList<CheckEntry> Checks => Note.Lexicon.Checks;
 

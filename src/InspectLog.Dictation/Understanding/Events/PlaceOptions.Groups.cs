@@ -8,6 +8,8 @@ namespace InspectLog.Dictation.Understanding.Events;
 /// <content>Places that a group of the note says.</content>
 internal sealed partial class PlaceOptions
 {
+    private const int WordsTried = 7;
+
     private void AddGroups(List<PlaceGroup> groups)
     {
         var excepted = Flag(groups.Exists(group => group.Excepted));
@@ -88,7 +90,10 @@ internal sealed partial class PlaceOptions
         to.Add(Feature.GroupFar, key, farBoundary, boundary);
         to.Add(Feature.GroupFar, 20 + key, farBoundary, Kind);
         to.Add(Feature.GroupUsedKind, side, used, kind);
-        to.Add(Feature.GroupBetweenWords, key, Words(low, high));
+        to.Add(Feature.GroupBetweenWords, key, Note.Words(low, high));
+        to.Add(Feature.GroupAfter, side, Note.ShapeAt(group.Next));
+        to.Add(Feature.GroupAround, side, Note.ShapeAt(group.First - 1), Note.ShapeAt(group.Next));
+        AddBetween(to, side, low, high);
         if (group.IsQuantified)
         {
             to.Add(Feature.GroupWord, side, Note.Word(group.First), Note.Word(group.Next - 1), boundary);
@@ -102,20 +107,17 @@ internal sealed partial class PlaceOptions
         }
     }
 
-    private int Words(int low, int high)
+    // The words between, one by one, those next to the event first.
+    private void AddBetween(FeatureList to, int side, int low, int high)
     {
-        if (high - low > 4)
+        var (first, next) = side == 0 ? (Math.Max(low, high - WordsTried), high) : (low, Math.Min(high, low + WordsTried));
+        for (var at = first; at < next; at++)
         {
-            return 1;
+            if (Note.Shape[at] is not WordIds.None and var word)
+            {
+                to.Add(Feature.GroupBetweenWord, side, word);
+            }
         }
-
-        var words = WordIds.None;
-        for (var at = low; at < high; at++)
-        {
-            words = words * 31 + Note.Shape[at];
-        }
-
-        return words;
     }
 
     // What a group can mean: the rest is what was not named of this check, or of all.

@@ -111,6 +111,9 @@ internal sealed partial class PlaceOptions
             to.Add(Feature.RememberedRefers, refers, boundary);
             to.Add(Feature.RememberedForm, _shortForm, boundary);
             to.Add(Feature.RememberedFormKind, Kind, _form, same);
+            to.Add(Feature.RememberedWord, 0, Note.ShapeAt(_event.First - 1), boundary);
+            to.Add(Feature.RememberedWord, 1, Note.ShapeAt(Note.ClauseFirst(_event.First)), boundary);
+            to.Add(Feature.RememberedWord, 2, Note.ShapeAt(_event.Next), same);
             to.Add(Feature.RememberedCount, Math.Min(3, PlaceSets.Count(placed.Places)), Kind, Flag(_claim.Kind == FindingKind.Action));
         }
 
@@ -135,39 +138,6 @@ internal sealed partial class PlaceOptions
         {
             to.Add(Feature.Union);
             to.Add(Feature.Union, 1 + Kind, Math.Min(sentence.Count, 4));
-        }
-    }
-
-    private void AddAllAndNone(List<PlaceGroup> groups)
-    {
-        var (anywhere, placed) = (Anywhere(groups), Flag(_last is { Places: not 0 }));
-        var part = groups.Exists(group => group.IsOf(_check.Index) && scene.InClause(group.First, _event.First)) ? 2
-            : groups.Exists(group => group.IsOf(_check.Index) && scene.InSentence(group.First, _event.First)) ? 1 : 0;
-        Add(For(_all)!, 1);
-        Add(For(0, none: true)!, 2);
-
-        void Add(FeatureList to, int which)
-        {
-            to.Add(Feature.AllOrNone, which);
-            to.Add(Feature.AllOrNoneCheck, which, _check.Shape, (int)_claim.Kind, Flag(_claim.Negated));
-            to.Add(Feature.AllOrNoneShape, which, _check.Shape, _shortForm, anywhere);
-            to.Add(Feature.AllOrNonePart, which, part);
-            to.Add(Feature.AllOrNoneForm, which, Kind, _form);
-            to.Add(Feature.AllOrNoneWhere, which, Kind, _shortForm, anywhere);
-            to.Add(Feature.AllOrNoneWhere, which, -1, 0, anywhere);
-            to.Add(Feature.AllOrNoneMeasured, which, Flag(_check.Measurand is not null), (int)_claim.Kind);
-            to.Add(Feature.AllOrNoneLast, which, _shortForm, placed);
-            to.Add(Feature.AllOrNoneNegated, which, Flag(_claim.Negated), _shortForm);
-            to.Add(Feature.AllOrNoneLinked, which, Flag(_last is { Places: 0 }), Flag(_last is not null && _last.Claim.Check == _claim.Check));
-            if (_claim.Condition >= 0)
-            {
-                to.Add(Feature.AllOrNoneMeaning, which, (int)_check.Check.Conditions[_claim.Condition].Meaning, _shortForm);
-            }
-
-            if (_check.Check.Actions.Count > 0 && _claim.Action is { } action)
-            {
-                to.Add(Feature.AllOrNoneAction, which, InspectLog.Checks.PartActions.All.ToList().IndexOf(action), _shortForm);
-            }
         }
     }
 

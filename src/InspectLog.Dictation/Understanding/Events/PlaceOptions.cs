@@ -21,6 +21,7 @@ internal sealed partial class PlaceOptions(NoteScene scene)
     private long _all;
     private int _form;
     private int _shortForm;
+    private int _name;
 
     private Note Note => scene.Note;
 
@@ -89,6 +90,7 @@ internal sealed partial class PlaceOptions(NoteScene scene)
     private (int Form, int Short) FormOfName()
     {
         var (best, form, shortForm) = (int.MaxValue, -1, -1);
+        _name = -1;
         foreach (var name in Note.Names)
         {
             if (Evidence.KindOf(name, _check.Index) is null)
@@ -100,7 +102,7 @@ internal sealed partial class PlaceOptions(NoteScene scene)
                 + (scene.InSentence(name.First, _event.First) ? 0 : 40) + Flag(name.Next > _event.First);
             if (distance < best)
             {
-                best = distance;
+                (best, _name) = (distance, name.First);
                 var noun = Enumerable.Range(name.First, name.Length).Any(at => Note.Tokens[at].Stem == _check.NounStem);
                 shortForm = Flag(Note.Tokens[name.Next - 1].Plural) * 2 + Flag(noun);
                 form = shortForm * 8 + (name.Next <= _event.First ? (int)Note.Between(name.Next, _event.First) : 7);

@@ -5,6 +5,41 @@ namespace InspectLog.Dictation.Understanding.Lattice;
 /// <content>The note as features see it.</content>
 internal sealed partial class Note
 {
+    private const int LongestWords = 5;
+
+    /// <summary>Where the clause of a token begins.</summary>
+    public int ClauseFirst(int at) => First(_clauses, at);
+
+    /// <summary>Where the sentence of a token begins.</summary>
+    public int SentenceFirst(int at) => First(_sentences, at);
+
+    private static int First(int[] parts, int at)
+    {
+        while (at > 0 && parts[at - 1] == parts[at])
+        {
+            at--;
+        }
+
+        return at;
+    }
+
+    /// <summary>Some tokens as one number, as far as they are few enough to be met again.</summary>
+    public int Words(int first, int next)
+    {
+        if (next - first > LongestWords)
+        {
+            return 1;
+        }
+
+        var words = WordIds.None;
+        for (var at = first; at < next; at++)
+        {
+            words = words * 31 + Shape[at];
+        }
+
+        return words;
+    }
+
     private int[] Shapes()
     {
         var shape = Tokens.Select(token => token.Word).ToArray();

@@ -11,12 +11,14 @@ internal sealed class SheetLexicon
     private readonly HashSet<string> _known = new(StringComparer.Ordinal);
     private readonly HashSet<(string Phrase, int Check)> _general = [];
     private readonly Lazy<SoundLexicon> _sounds;
+    private readonly Lazy<LooseNames> _loose;
     private readonly HashSet<string> _placeNouns = new(StringComparer.Ordinal);
 
     public SheetLexicon(CheckSheet sheet, IReadOnlyList<OwnWord> ownWords, SpokenLanguage language)
     {
         (Sheet, Language) = (sheet, language);
         _sounds = new(() => new(this));
+        _loose = new(() => new(this));
         Checks = [.. sheet.Checks.Select((check, index) => new CheckEntry(check, index, check.Places?.CountFor(sheet.Cylinders) ?? 0, check.PlaceNoun is { } noun ? language.Tokenizer.StemsOf(noun)[^1] : null))];
         foreach (var check in Checks)
         {
@@ -42,6 +44,9 @@ internal sealed class SheetLexicon
 
     /// <summary>How the phrases sound.</summary>
     public SoundLexicon Sounds => _sounds.Value;
+
+    /// <summary>The single words of what checks are called.</summary>
+    public LooseNames Loose => _loose.Value;
 
     public SpokenLanguage Language { get; }
 

@@ -92,7 +92,7 @@ internal sealed partial class EventSearch(NoteScene scene, WeightTable weights, 
             }
 
             var kind = option.Kind == OptionKind.Drop ? ChoiceKind.Drop : ChoiceKind.Keep;
-            var decision = new Decision(kind, (int)found.Kind, logs[at], state.Last) { Choice = choice, Chosen = at, At = found.First, Keys = [option.Shared, option.Own] };
+            var decision = new Decision(kind, (int)found.Kind, logs[at], state.Last) { Choice = choice, Chosen = at, At = found.First, Keys = [option.Shared, option.Own, open[at].Chain] };
             var skips = option.Kind == OptionKind.Bracket ? scene.Events.Find(other => other.Kind == EventKind.Value && other.First >= found.Next) : state.Skips;
             ways.Add(new(new(state.LogProbability + logs[at], state.Found, skips, decision), option.Claim));
         }
@@ -102,14 +102,8 @@ internal sealed partial class EventSearch(NoteScene scene, WeightTable weights, 
     {
         _chain.Scope = (int)found.Kind;
         ChainFeatures.Add(scene, found, claim, last, _chain);
-        var score = weights.Sum(_chain.Keys);
-        if (learns)
-        {
-            return (_chain.Take(), score);
-        }
-
-        _chain.Clear();
-        return ([], score);
+        var keys = _chain.Take();
+        return (keys, weights.Sum(keys));
     }
 
     private void Place(ReadingState state, NoteEvent found, Claim claim, List<ReadingState> next)

@@ -36,5 +36,7 @@ internal enum Feature
     ValueFitsNamed, ValueForm, ValueUnit, WholeLeast, WholeLog, WholeLogOf, Complete, CompleteAsides, CompletePlain, CompleteTalk,
     DropLater, DropLaterWords, DropSentenceAt, DropNextSentence, ChainSaid, ChainOpposed, PlaceSaid, PlaceOpposed, PlaceOther, PlaceRead,
     GroupWord, Troubled, SameClaim, Earlier, Parallel, DoubtKept, DoubtPlaced, DoubtRival, DoubtSentenceShare, DoubtAnywhere,
-    DoubtSentenceLeast, DoubtShareStep, DoubtHow, OneClash, UnusedPlaceHere, DoubtWhat,
+    DoubtSentenceLeast, DoubtShareStep, DoubtHow, OneClash, UnusedPlaceHere, DoubtWhat, ChainWord, ChainBetween, NameWords, NameLeft, SlotWord, GroupAfter, GroupAround,
+    GroupBetweenWord, RememberedWord, AllOrNoneWord, AllOrNoneName, ClauseUse, ClauseWord, SentenceUse,
+    FollowPlace, FollowWord, FollowStep, OneSaid, DropLaterMended, DropLaterBetween, DropLeftNext, DropOpensLeft, Loose, LooseNear, LooseNamed,
 }

@@ -8,6 +8,7 @@ internal static class ReaderModelFile
 {
     private const uint Mark = 0x3152_4C49; // "ILR1"
     private const float Steps = 1024;
+    private const int LeastSteps = 10; // what weighs less is left out: many features, and hardly a reading changes
 
     /// <summary>The bytes of a file.</summary>
     public static byte[] Write(IReadOnlyList<IReadOnlyDictionary<uint, double>> tables, IEnumerable<int> words, double plainReading, double plainOther)
@@ -18,7 +19,7 @@ internal static class ReaderModelFile
         foreach (var table in tables)
         {
             var steps = table.Select(weight => (weight.Key, Step: (short)Math.Clamp(Math.Round(weight.Value * Steps), short.MinValue, short.MaxValue)))
-                .Where(weight => weight.Step != 0).OrderBy(weight => weight.Key).ToList();
+                .Where(weight => Math.Abs(weight.Step) >= LeastSteps).OrderBy(weight => weight.Key).ToList();
             to.Write(steps.Count);
             steps.ForEach(weight => to.Write(weight.Key));
             steps.ForEach(weight => to.Write(weight.Step));

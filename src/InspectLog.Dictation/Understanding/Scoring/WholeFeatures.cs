@@ -33,6 +33,8 @@ internal sealed partial class WholeFeatures
         {
             whole.AddFound();
             whole.AddUnused();
+            whole.AddClauses();
+            whole.AddFollowing();
             for (var at = 0; at < whole._found.Count; at++)
             {
                 whole.AddOne(whole._found[at]);
