@@ -8,7 +8,7 @@ namespace InspectLog.Journal;
 internal sealed class PlainWording : IEntryWording
 {
     /// <inheritdoc/>
-    public string Version => "plain 2";
+    public string Version => "plain 3";
 
     /// <inheritdoc/>
     public EntryText? Of(VehicleState vehicle, JournalEntry entry) =>
@@ -21,6 +21,7 @@ internal sealed class PlainWording : IEntryWording
         WearPartAdded p => p.Name,
         InspectionStarted s => $"{s.Sheet}: {s.Technician}",
         TranscriptMade { Text.Length: > 0 } t => t.Text,
+        WordsCorrected c => c.Text,
         NoteWritten n => n.Text,
         PhotoKept { Caption: { Length: > 0 } caption } => caption,
         ReadingDecided r => At(r.Check, r.Cylinder, r.AsGiven),

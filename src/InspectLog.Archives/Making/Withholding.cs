@@ -38,6 +38,7 @@ public static class Withholding
     {
         AmendableBody { Amends: { } first } => first,
         TranscriptMade transcript => transcript.Recording,
+        WordsCorrected corrected => corrected.Recording,
         TranscriptFailed failed => failed.Recording,
         FindingsProposed proposed => proposed.Recording,
         CommandHeard heard => heard.Recording,

@@ -38,7 +38,7 @@ public sealed record HandsFreeTurn(
             note.Sequence, "kept, thinking", PlaceOutcome.None, "") { IsThinking = true },
         { Transcript.SpeechFound: false } => new(note.Sequence, "kept, no speech heard", PlaceOutcome.None, ""),
         _ when cards.Count == 0 => new(
-            note.Sequence, "kept as a note", PlaceOutcome.None, $"Kept as a note: {note.Transcript.Text.Trim()}"),
+            note.Sequence, "kept as a note", PlaceOutcome.None, $"Kept as a note: {note.Words?.Trim()}"),
         _ => new(note.Sequence, "understood", cards.Max(OutcomeOf), ReadBack.Understood(cards)),
     };
 

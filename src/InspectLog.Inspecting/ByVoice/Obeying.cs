@@ -99,7 +99,7 @@ public static class Obeying
         if (done.Outcome != CommandOutcome.Confirmed)
         {
             return Nothing(done.Outcome == CommandOutcome.Dropped
-                ? "What was dropped does not come back. Say the finding again."
+                ? "What was dropped comes back by Undo on the screen. Or say the finding again."
                 : "That is taken back already. Earlier ones are withdrawn on the screen.");
         }
 

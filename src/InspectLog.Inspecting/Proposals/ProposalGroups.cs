@@ -5,12 +5,13 @@ namespace InspectLog.Inspecting.Proposals;
 /// <summary>Which proposals of a note are settled together, and so are one to whoever counts them. Pure.</summary>
 public static class ProposalGroups
 {
-    /// <summary>The groups of a note, in the order spoken.</summary>
+    /// <summary>The groups of a note, in the order spoken; without what is no longer meant since the note was read anew.
+    /// </summary>
     /// <remarks>Repeats of one reading belong together: values of one check and place, not settled apart, unless the
     /// note also says that it was adjusted, for then they are a before and an after.</remarks>
     public static IReadOnlyList<IReadOnlyList<Proposal>> Of(WordedNote note)
     {
-        var proposals = note.Proposals ?? [];
+        var proposals = (note.Proposals ?? []).RemoveAll(one => one.IsReadAnew);
         var groups = new List<List<Proposal>>();
         foreach (var proposal in proposals)
         {

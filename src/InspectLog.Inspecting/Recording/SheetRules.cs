@@ -32,6 +32,12 @@ public sealed class SheetRules(SheetLibrary sheets) : IEntryRules
         RecordingKept kept => OnSheet(vehicle, kept.Inspection, sheet => PlaceIfAny(sheet, kept.OpenCheck, null)),
         CheckLeftOut left => OnSheet(vehicle, left.Inspection, sheet => PlaceIfAny(sheet, left.Check, null)),
         LooseEndOpened end => OnSheet(vehicle, end.Inspection, sheet => PlaceIfAny(sheet, end.Check, end.Cylinder) ?? Disturbance(sheet, end)),
+        WordsCorrected corrected => vehicle.Inspections.Exists(one => one.Find(corrected.Recording) is VoiceNote { CanBeCorrected: true })
+            ? null
+            : "The words of that note cannot be put right: there is no such note, it has no words, or it is a command.",
+        FindingReopened { Finding: var finding } => vehicle.Inspections.Exists(one => one.FindNote(finding.Recording)?.Proposals?.ElementAtOrDefault(finding.Index)?.CanBeReopened == true)
+            ? null
+            : "That was not dropped, or the note was read anew since. Open the page again.",
         EntryWithdrawn withdrawn => Known(vehicle, withdrawn.Entry),
         EntryRestored restored => Known(vehicle, restored.Entry),
         ReportChoice choice => vehicle.Inspections.Exists(one => one.Find(choice.Entry) is Capture)

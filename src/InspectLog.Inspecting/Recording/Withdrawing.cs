@@ -39,6 +39,22 @@ public static class Withdrawing
             ]
             : [];
 
+    /// <summary>The entries that open a loose end again which somebody ticked off by mistake: since when it was open stays. None
+    /// where nobody did, or where a record put it right, which is withdrawn itself.</summary>
+    public static IReadOnlyList<EntryBody> Untie(BenchScene scene, long looseEnd) =>
+        scene.Inspection.LooseEnds.Find(end => end.Sequence == looseEnd) is { IsTickedOff: true, TiedBy: { } tie }
+            ? [new EntryWithdrawn(tie, "Ticked off by mistake.")]
+            : [];
+
+    /// <summary>The entries that let findings wait again which were dropped by mistake; in a closed inspection only what was
+    /// dropped after closing.</summary>
+    public static IReadOnlyList<EntryBody> Undrop(BenchScene scene, IEnumerable<Proposal> dropped) =>
+        [.. dropped.Where(one => CanBeReopened(scene.Inspection, one)).Select(one => new FindingReopened(one.Reference))];
+
+    /// <summary>Whether a finding was dropped and may wait again.</summary>
+    public static bool CanBeReopened(InspectionState inspection, Proposal dropped) =>
+        dropped.CanBeReopened && (!inspection.IsClosed || dropped.Later is not null);
+
     /// <summary>The entries that let something count again; none when it does. The loose ends that were withdrawn with it
     /// are there again, and what it had put back is put back again.</summary>
     public static IReadOnlyList<EntryBody> Restore(BenchScene scene, long entry) =>

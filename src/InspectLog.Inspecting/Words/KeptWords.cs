@@ -13,7 +13,9 @@ public static class KeptWords
     public static string Of(CheckSheet sheet, EntryBody body) => body switch
     {
         NoteWritten note => $"“{note.Text}”",
-        RecordingKept => "the voice note",
+        RecordingKept => "the words of the voice note",
+        TranscriptMade heard => $"“{heard.Text}”",
+        WordsCorrected words => $"“{words.Text}”",
         PhotoKept { Check: null } photo => Captioned("photo", photo),
         PhotoKept { Check: { } check } photo => Captioned($"photo of {RecordWords.Heading(sheet, check, photo.Cylinder)}", photo),
         _ => $"{Heading(sheet, body)}: {Value(sheet, body)}",

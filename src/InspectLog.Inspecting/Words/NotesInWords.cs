@@ -12,7 +12,16 @@ public static class NotesInWords
     {
         { Words: null or "" } => false,
         VoiceNote { Command: not null } => false,
-        VoiceNote { Proposals: { } proposals } => proposals.Count == 0 || proposals.Exists(one => one.State == ProposalState.Dropped),
+        VoiceNote { Proposals: { } proposals } => proposals.TrueForAll(one => one.IsReadAnew) || proposals.Exists(one => one.CanBeReopened),
         _ => true,
     };
+
+    /// <summary>What was confirmed of a note and under which its words stand, so that they are said once: the first record of it
+    /// that counts and belongs to what was done before closing. Null where nothing was: then the note stands by itself.
+    /// </summary>
+    public static IKept? StandsUnder(InspectionState inspection, WordedNote note) => (note.Proposals ?? [])
+        .Where(one => one.State == ProposalState.Confirmed)
+        .SelectMany(one => inspection.RecordsOf(one.Reference))
+        .Where(kept => !kept.History.IsLater)
+        .MinBy(kept => kept.Sequence);
 }

@@ -20,7 +20,7 @@ public sealed class SheetWording(SheetLibrary sheets) : IEntryWording
 
     /// <inheritdoc/>
     /// <remarks>The number goes up whenever an entry is worded otherwise than before.</remarks>
-    public string Version => "sheets 1";
+    public string Version => "sheets 2";
 
     /// <inheritdoc/>
     public EntryText? Of(VehicleState vehicle, JournalEntry entry) => entry.Body switch
@@ -33,6 +33,7 @@ public sealed class SheetWording(SheetLibrary sheets) : IEntryWording
         InspectionStarted s => new(
             $"Inspection started by {s.Technician}", sheets.Find(s.SheetSha256) is { } sheet ? [sheet.Title] : [s.Sheet]),
         TranscriptMade { Text.Length: > 0 } t => new(t.Text, [SaidBy(vehicle, t.Recording)]),
+        WordsCorrected c => new(c.Text, [SaidBy(vehicle, c.Recording)]),
         NoteWritten n => At(vehicle, n.Inspection, n.Check, null, place => new(n.Text, place.Names)),
         PhotoKept p => At(vehicle, p.Inspection, p.Check, p.Cylinder, place => Photo(p, place)),
         ReadingDecided r => At(vehicle, r.Inspection, r.Check, r.Cylinder, place => Reading(r, place)),

@@ -60,6 +60,13 @@ public sealed record TranscriptCancelled(long Recording) : EntryBody;
 [EntryKind("transcript-asked")]
 public sealed record TranscriptAsked(long Recording) : EntryBody;
 
+/// <summary>A person put right what was heard: from now on these are the words of the voice note. What was heard stays in its
+/// transcript.</summary>
+/// <param name="Recording">Sequence of the recording's entry.</param>
+/// <param name="Text">The words; never empty.</param>
+[EntryKind("words-corrected")]
+public sealed record WordsCorrected(long Recording, string Text) : EntryBody;
+
 /// <summary>What a transcript or a typed note seems to say. Machine-made; nothing of it counts until confirmed.</summary>
 /// <param name="Recording">Sequence of the entry of the recording or the note.</param>
 /// <param name="Findings">The proposals, in the order spoken; may be empty.</param>
@@ -104,6 +111,11 @@ public sealed record FindingReference(long Recording, int Index);
 /// <param name="Finding">Which.</param>
 [EntryKind("finding-dropped")]
 public sealed record FindingDropped(FindingReference Finding) : EntryBody;
+
+/// <summary>A proposal that was dropped waits to be settled again: it was dropped by mistake.</summary>
+/// <param name="Finding">Which.</param>
+[EntryKind("finding-reopened")]
+public sealed record FindingReopened(FindingReference Finding) : EntryBody;
 
 /// <summary>A photo was kept. The original bytes are in the media store, unchanged.</summary>
 /// <param name="Inspection">Sequence of the inspection's first entry.</param>

@@ -111,6 +111,7 @@ internal static class IndexWriter
         CheckLeftOut c => c.Inspection,
         LooseEndOpened l => l.Inspection,
         TranscriptMade t => WithRecording(t.Recording, state),
+        WordsCorrected c => WithRecording(c.Recording, state),
         LooseEndWaived w => state.Inspections.Find(i => i.FindLooseEnd(w.LooseEnd) is not null)?.Number,
         EntryWithdrawn w => state.Inspections.Find(i => (i.Find(w.Entry) ?? i.FindLooseEnd(w.Entry)) is not null)?.Number,
         _ => null,

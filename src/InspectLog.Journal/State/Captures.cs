@@ -45,7 +45,9 @@ public abstract record WordedNote(long Sequence, DateTimeOffset Time) : Capture(
         {
             Proposals =
             [
-                .. before.Select(one => one.State == ProposalState.Open ? one with { State = ProposalState.Dropped, SettledAt = entry } : one),
+                .. before.Select(one => one.State == ProposalState.Open
+                    ? one with { State = ProposalState.Dropped, SettledAt = entry, IsReadAnew = true }
+                    : one),
                 .. findings.Select((finding, index) => new Proposal(
                     new(Sequence, before.Count + index), finding, ProposalState.Open, null)),
             ],
@@ -59,6 +61,11 @@ public abstract record WordedNote(long Sequence, DateTimeOffset Time) : Capture(
             {
                 Proposals = Proposals.SetItem(index, Proposals[index] with { State = state, SettledAt = settledAt, Later = later }),
             };
+
+    /// <summary>Lets a proposal that somebody dropped wait again.</summary>
+    internal WordedNote Reopen(int index) => Proposals?.ElementAtOrDefault(index) is { CanBeReopened: true } dropped
+        ? this with { Proposals = Proposals.SetItem(index, dropped with { State = ProposalState.Open, SettledAt = null, Later = null }) }
+        : this;
 }
 
 /// <summary>A typed note.</summary>
@@ -90,10 +97,19 @@ public sealed record VoiceNote : WordedNote
     public override string? OpenCheck => Recording.OpenCheck;
 
     /// <inheritdoc/>
-    public override string? Words => Transcript?.Text;
+    public override string? Words => Corrected?.Text ?? Transcript?.Text;
 
-    /// <summary>Its transcript; null while it waits or when it failed.</summary>
+    /// <summary>Its transcript: what was heard. Null while it waits or when it failed.</summary>
     public TranscriptMade? Transcript { get; internal init; }
+
+    /// <summary>Sequence of the entry with its transcript; null while there is none.</summary>
+    public long? TranscriptEntry { get; internal init; }
+
+    /// <summary>What a person put in place of what was heard; null where nobody did.</summary>
+    public WordsCorrected? Corrected { get; internal init; }
+
+    /// <summary>Whether its words can be put right: it was read, has words, counts, and is no command.</summary>
+    public bool CanBeCorrected => Words is { Length: > 0 } && Command is null && History.Withdrawn is null;
 
     /// <summary>Why it could not be transcribed; null otherwise.</summary>
     public string? Failure { get; internal init; }

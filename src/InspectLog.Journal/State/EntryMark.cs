@@ -52,7 +52,8 @@ public sealed class EntryMarks
 
     private static IEnumerable<KeyValuePair<long, EntryMark>> Of(IKept kept)
     {
-        var said = kept.Sequence;
+        // What was heard of a voice note stands in an entry of its own.
+        var said = (kept as VoiceNote)?.TranscriptEntry ?? kept.Sequence;
         foreach (var past in kept.History.Past)
         {
             yield return new(said, new PutRightSince(past.ChangedBy, past.At, past.By));
@@ -62,6 +63,10 @@ public sealed class EntryMarks
         if (kept.History.Withdrawn is { } withdrawn)
         {
             yield return new(said, Mark(withdrawn));
+            if (said != kept.Sequence && kept is VoiceNote)
+            {
+                yield return new(kept.Sequence, Mark(withdrawn));
+            }
         }
 
         foreach (var undone in kept.History.Restored)

@@ -25,12 +25,17 @@ public sealed partial record InspectionState
             Add(new PhotoCapture(entry.Sequence, entry.CapturedTime, photo) { History = Begun(entry) }),
         NoteWritten note when note.Inspection == Number =>
             Add(new TypedNote(entry.Sequence, entry.CapturedTime, note) { History = Begun(entry) }),
-        TranscriptMade made => ChangeVoiceNote(made.Recording, note => note with { Transcript = made, Failure = null, IsCancelled = false }),
+        TranscriptMade made => ChangeVoiceNote(made.Recording, note => note with
+        {
+            Transcript = made, TranscriptEntry = entry.Sequence, Failure = null, IsCancelled = false,
+        }),
+        WordsCorrected corrected => ChangeVoiceNote(corrected.Recording, note => note.CanBeCorrected ? Corrected(note, entry, corrected) : note),
         TranscriptFailed failed => ChangeVoiceNote(failed.Recording, note => note with { Failure = failed.Problem }),
         TranscriptCancelled cancelled => ChangeVoiceNote(cancelled.Recording, note => note with { IsCancelled = true }),
         TranscriptAsked asked => ChangeVoiceNote(asked.Recording, note => note with { Failure = null, IsCancelled = false }),
         FindingsProposed proposed => ChangeNote(proposed.Recording, note => note.Propose(proposed.Findings, entry.Sequence)),
         FindingDropped dropped => Settle(dropped.Finding, ProposalState.Dropped, entry),
+        FindingReopened reopened => ChangeNote(reopened.Finding.Recording, note => note.Reopen(reopened.Finding.Index)),
         CommandHeard heard => ChangeVoiceNote(heard.Recording, note => note with { Command = heard }),
         CommandDone done => ChangeVoiceNote(done.Recording, note => note with { Done = done }),
         ReadingDecided reading when reading.Inspection == Number =>

@@ -68,6 +68,16 @@ public sealed partial record InspectionState
         Withdrawn = null,
     };
 
+    /// <summary>A voice note in other words. What it said before was heard, or was a correction itself.</summary>
+    private VoiceNote Corrected(VoiceNote note, JournalEntry entry, WordsCorrected corrected) => note with
+    {
+        Corrected = corrected,
+        History = note.History with
+        {
+            Past = [.. note.History.Past, new((EntryBody?)note.Corrected ?? note.Transcript!, entry.Sequence, entry.LocalTime, entry.Actor, IsClosed)],
+        },
+    };
+
     private static InspectionState ChangeKept(InspectionState state, KeptList<Recorded<ReadingDecided>> readings) =>
         readings == state.KeptReadings ? state : state with { KeptReadings = readings };
 

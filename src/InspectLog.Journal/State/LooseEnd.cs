@@ -23,6 +23,9 @@ public sealed record LooseEnd(
     /// <summary>The record that said it was put right; null where somebody ticked it off.</summary>
     public long? TiedByRecord { get; init; }
 
+    /// <summary>Whether somebody ticked it off, and no record said so.</summary>
+    public bool IsTickedOff => TiedBy is not null && TiedByRecord is null;
+
     /// <summary>What had tied it and was withdrawn, oldest first: the sequence of the tie, and the withdrawal.</summary>
     public IReadOnlyList<(long Tie, Withdrawal Withdrawn)> WithdrawnTies { get; init; } = [];
 

@@ -13,6 +13,12 @@ public sealed record Proposal(
     /// <summary>Sequence of the entry that confirmed it; null otherwise.</summary>
     public long? RecordedAs => State == ProposalState.Confirmed ? SettledAt : null;
 
+    /// <summary>Whether the note was read anew, in other words, and this is no longer meant: nobody dropped it.</summary>
+    public bool IsReadAnew { get; init; }
+
+    /// <summary>Whether somebody dropped it, so that it can wait to be settled again.</summary>
+    public bool CanBeReopened => State == ProposalState.Dropped && !IsReadAnew;
+
     /// <summary>Who settled it after the inspection was closed, and when; null where it was settled before, or is open.
     /// </summary>
     public SettledLater? Later { get; init; }

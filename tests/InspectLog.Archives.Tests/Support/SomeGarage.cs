@@ -67,6 +67,7 @@ internal static class SomeGarage
         var aside = Next(new RecordingKept(inspection, secret, 3.1, null));
         Next(new TranscriptMade(aside, "Between us, it was in the ditch.", [], true, "invented.bin", new string('d', 64)));
         Next(new FindingsProposed(aside, [new("observation", "body", null, null, null, null, "bent", false, null, "in the ditch", 0, 12, [])]));
+        Next(new WordsCorrected(aside, "Between us, it lay in the quarry."));
         Next(new PhotoKept(inspection, shown, 4032, 3024, "rotor", null));
         var plate = Next(new PhotoKept(inspection, hidden, 4032, 3024, null, null));
         Next(new NoteWritten(inspection, null, OpenNote));

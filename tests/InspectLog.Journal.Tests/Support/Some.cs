@@ -169,6 +169,8 @@ public static class Some
         new WorkshopNoted(12, new string('a', 64)),
         new LossAccepted("teasel", 1, new string('f', 64)),
         new LossAccepted(null, 12, new string('a', 64)),
+        new WordsCorrected(8, "Number three, nine kilohms, warm."),
+        new FindingReopened(new(8, 1)),
     ];
 
     /// <summary>An instrument with all that its papers can say.</summary>
