@@ -15,7 +15,11 @@ public static class ReportBuilder
     {
         var (vehicle, inspection, sheet) = scene;
         var unconfirmed = ReportAttention.Unconfirmed(scene, workshop);
-        var checks = sheet.Checks.Select(check => Of(scene, check, unconfirmed)).ToList();
+        var notes = ReportNotes.Of(inspection, sheet);
+        var checks = sheet.Checks.Select(check => Of(scene, check, unconfirmed) with
+        {
+            Said = [.. notes.Where(note => note.Check == check.Id && !note.IsLeftOut)],
+        }).ToList();
         var attention = ReportAttention.Of(scene, workshop, checks);
         return new ReportView(
             vehicle,
@@ -28,7 +32,7 @@ public static class ReportBuilder
             Done(inspection, sheet),
             UsedInstruments.Of(inspection, sheet),
             InstrumentChoice.InUse(workshop),
-            ReportNotes.Of(inspection, sheet),
+            notes,
             ReportNotes.LeftOut(inspection),
             ReportChanges.BeforeClosing(inspection, sheet),
             vehicle.LastHash,

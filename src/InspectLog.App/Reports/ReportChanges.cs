@@ -92,6 +92,8 @@ public static class ReportChanges
         ObservationMade seen => RecordWords.Seen(seen),
         ActionDone done => done.Action,
         NoteWritten note => $"“{note.Text}”",
+        TranscriptMade heard => $"heard as “{heard.Text}”",
+        WordsCorrected words => $"“{words.Text}”",
         PhotoKept { Caption: { Length: > 0 } caption } => $"photo “{caption}”",
         _ => "photo",
     };

@@ -1,5 +1,6 @@
 using InspectLog.Checks;
 using InspectLog.Inspecting.Words;
+using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 
 namespace InspectLog.App.Reports;
@@ -7,7 +8,7 @@ namespace InspectLog.App.Reports;
 /// <summary>The notes of an inspection, as its report shows them. Pure.</summary>
 public static class ReportNotes
 {
-    /// <summary>Typed notes, and voice notes that gave no finding or of which a finding was dropped, so that nothing said
+    /// <summary>All notes whose words are told: among the notes, or where something of them was confirmed as its source. Typed notes, and voice notes that gave no finding or of which a finding was dropped, so that nothing said
     /// is missing. Those left out are among them.</summary>
     public static IReadOnlyList<ReportNote> Of(InspectionState inspection, CheckSheet sheet) =>
     [
@@ -16,7 +17,10 @@ public static class ReportNotes
             note.Time,
             note.Words!,
             note.History.IsLeftOutOfReport,
-            [.. ReportChanges.PutRight(note, sheet, later: true)])),
+            [.. ReportChanges.PutRight(note, sheet, later: true)])
+        {
+            Check = CheckOf(NotesInWords.StandsUnder(inspection, note)?.Says) is { } check && sheet.Find(check) is not null ? check : null,
+        }),
     ];
 
     /// <summary>How many notes and photos are left out, never what they say: "2 notes are left out of this report."; null
@@ -34,6 +38,14 @@ public static class ReportNotes
     public static IEnumerable<Capture> AllLeftOut(InspectionState inspection) => inspection.Captures
         .Concat(inspection.Addenda.OfType<Capture>())
         .Where(one => one.History.IsLeftOutOfReport && (one is PhotoCapture || (one is WordedNote note && NotesInWords.KeepsItsWords(note))));
+
+    private static string? CheckOf(EntryBody? record) => record switch
+    {
+        ReadingDecided reading => reading.Check,
+        ObservationMade seen => seen.Check,
+        ActionDone done => done.Check,
+        _ => null,
+    };
 
     private static string[] Counted(int count, string one) => count == 0 ? [] : [Phrases.Count(count, one)];
 }

@@ -95,6 +95,9 @@ public sealed record ReportCheck(
     /// </summary>
     public int Unconfirmed { get; init; }
 
+    /// <summary>Notes of which something was confirmed here, and whose words stand here and nowhere else.</summary>
+    public IReadOnlyList<ReportNote> Said { get; init; } = [];
+
     /// <summary>What was withdrawn of it after closing, in sentences.</summary>
     public IReadOnlyList<string> Withdrawn { get; init; } = [];
 
@@ -138,4 +141,9 @@ public sealed record UsedInstrument(Instrument Instrument, bool IsGauges, int Re
 /// <param name="IsLeftOut">Whether it is left out: then its words are not shown.</param>
 /// <param name="Changes">What was put right in it after closing, in sentences.</param>
 public sealed record ReportNote(
-    long Sequence, DateTimeOffset Time, string Text, bool IsLeftOut, IReadOnlyList<string> Changes);
+    long Sequence, DateTimeOffset Time, string Text, bool IsLeftOut, IReadOnlyList<string> Changes)
+{
+    /// <summary>Id of the check it stands at, as the source of what was confirmed of it; null where it stands among the notes.
+    /// </summary>
+    public string? Check { get; init; }
+}

@@ -34,6 +34,41 @@ public sealed class ReportNotesTests
     }
 
     [Fact]
+    public void Typed_note_of_which_something_was_confirmed_is_said_once_at_its_check()
+    {
+        var report = Report(
+            new NoteWritten(Written.Inspection, null, Words),
+            new FindingsProposed(3, [Finding, Finding with { Cylinder = 4 }]),
+            new ObservationMade(Written.Inspection, "cap-contacts", 3, "corroded", false, new(3, 0)),
+            new ObservationMade(Written.Inspection, "plug-condition", 4, "wet", false, new(3, 1)));
+
+        Assert.Equal("cap-contacts", Assert.Single(report.Notes).Check);
+        Assert.Equal(Words, Assert.Single(report.Checks.Single(one => one.Check.Id == "cap-contacts").Said).Text);
+        Assert.All(report.Checks.Where(one => one.Check.Id != "cap-contacts"), one => Assert.Empty(one.Said));
+    }
+
+    [Fact]
+    public void Note_whose_record_was_withdrawn_or_came_after_closing_stands_by_itself()
+    {
+        EntryBody[] note = [new NoteWritten(Written.Inspection, null, Words), new FindingsProposed(3, [Finding])];
+        var record = new ObservationMade(Written.Inspection, "cap-contacts", 3, "corroded", false, new(3, 0));
+
+        Assert.Null(Assert.Single(Report([.. note, record, new EntryWithdrawn(5, "misread")]).Notes).Check);
+        Assert.Null(Assert.Single(Report([.. note, new InspectionClosed(Written.Inspection), record]).Notes).Check);
+    }
+
+    [Fact]
+    public void Note_that_is_left_out_stands_nowhere()
+    {
+        var report = Report(
+            new NoteWritten(Written.Inspection, null, Words), new FindingsProposed(3, [Finding]),
+            new ObservationMade(Written.Inspection, "cap-contacts", 3, "corroded", false, new(3, 0)), new ReportChoice(3, false));
+
+        Assert.All(report.Checks, one => Assert.Empty(one.Said));
+        Assert.Equal("1 note is left out of this report.", report.LeftOut);
+    }
+
+    [Fact]
     public void Spoken_command_is_no_note()
     {
         Assert.Empty(Notes(
