@@ -8,7 +8,7 @@ namespace InspectLog.Browser.Tests;
 /// press, nothing in the console, no sideways scrolling, on a phone and on a laptop, light and dark. axe-core takes as long
 /// as all the rest: it looks at each page at both widths and in both schemes, but not at each width in each. On a small
 /// phone, a phone lying, one with its keyboard up and with text twice as large, every control is whole and can be pressed
-/// where it is.</summary>
+/// where it is, and no word is broken.</summary>
 public sealed class EveryPageTests(BrowserFixture fixture, DemoFixture demo, ITestOutputHelper output) : IClassFixture<DemoFixture>
 {
     private const int PagesAtOnce = 2;
@@ -59,6 +59,11 @@ public sealed class EveryPageTests(BrowserFixture fixture, DemoFixture demo, ITe
                 await window.TakeOnAsync(visit.Page);
                 await LookAtAsync(visit.Page, $"{address} at {window}", withAxe: false);
                 foreach (var fault in await Window.HiddenAsync(visit.Page))
+                {
+                    _faults.Enqueue($"{address} at {window}: {fault}");
+                }
+
+                foreach (var fault in window.Text > 1 ? await Window.BrokenWordsAsync(visit.Page) : [])
                 {
                     _faults.Enqueue($"{address} at {window}: {fault}");
                 }

@@ -38,6 +38,7 @@ public sealed class HandsFreePanelTests(BrowserFixture fixture) : ListeningTests
             await page.GetByText("What you can say").ClickAsync();
             await Expect(page.GetByText("\u201Cconfirm that\u201D")).ToBeVisibleAsync();
 
+            Assert.True(await page.Locator("#hands-free .answer").IsVisibleAsync(), $"{look}: the answer is not shown");
             var faults = await Accessibility.FaultsAsync(page);
             Assert.True(faults.Count == 0, $"{look}: {string.Join("\n\n", faults)}");
             Assert.Equal((look, 0), (look, await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth")));
@@ -46,6 +47,26 @@ public sealed class HandsFreePanelTests(BrowserFixture fixture) : ListeningTests
             Assert.True((await page.Locator("#hands-free-stop").BoundingBoxAsync())!.Height >= 56, $"{look}: the button is too small");
             await page.GetByText("What you can say").ClickAsync();
         }
+    }
+
+    [Fact]
+    public async Task Above_a_keyboard_what_was_heard_last_is_read_and_confirmed()
+    {
+        var page = await ListenAsync(await SpeakAsync(CoilSecondary));
+        await page.SetViewportSizeAsync(390, 300);
+        var answer = page.Locator("#hands-free .answer");
+        await Expect(answer).ToHaveTextAsync("Coil secondary: 10.6\u00a0kΩ, would be a pass.");
+        await Expect(page.Locator("#hands-free-word")).ToHaveTextAsync("Listening");
+
+        foreach (var shown in new[] { answer, page.Locator("#hands-free-word"), page.Locator("#hands-free-stop"), page.Locator("#heard") })
+        {
+            Assert.True(await shown.IsInViewAsync(), $"{shown} is out of view");
+        }
+
+        var box = (await page.Locator("#heard .heard-confirm button").BoundingBoxAsync())!;
+        await page.Mouse.ClickAsync(box.X + (box.Width / 2), box.Y + (box.Height / 2));
+        await Expect(page.Locator("#did")).ToContainTextAsync("Confirmed: Coil secondary");
+        Assert.Single(Bodies("reading-decided"));
     }
 
     [Fact]

@@ -104,7 +104,7 @@ function isSent(node, next) {
 
 /** What the last press did stays said until the next. */
 function isSaid(node) {
-  return node.nodeType === Node.ELEMENT_NODE && node.matches("#did, .did-here");
+  return node.nodeType === Node.ELEMENT_NODE && node.matches("#did, #did-undo, .did-here");
 }
 
 /** A refusal or a question that the person has not dealt with yet. */

@@ -26,7 +26,9 @@ export function beginClock(button, end) {
   quiet.dataset.quiet = end;
   const hush = make("div", "", { className: "hush" });
   hush.append(quiet, make("span", "Quiet until it is put right.", { hidden: true }));
-  row.append(told, hush);
+  const unfold = make("input", "", { type: "checkbox", className: "unfold" });
+  unfold.setAttribute("aria-label", `Show all that is said of ${what}`);
+  row.append(told, hush, unfold);
   let rows = document.getElementById("ends-over");
   if (!rows) {
     rows = make("div", "", { id: "ends-over", className: "ends-over" });

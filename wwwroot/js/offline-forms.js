@@ -1,10 +1,10 @@
 // A form of the bench that could not be sent goes into the outbox, as it was filled in and with the id of its capture. The
 // form itself is ready for the next.
 
-import { announce } from "./announce.js";
 import { beginClock } from "./offline-clock.js";
 import { againstLimits } from "./offline-limits.js";
 import { keepForm } from "./outbox.js";
+import { focusStill } from "./place.js";
 import { markAnswered } from "./sent-once.js";
 
 /** Takes over a form whose sending failed; false where it is none that can wait. */
@@ -26,12 +26,23 @@ export function keepOffline({ detail: { elt, requestConfig } }) {
 
 async function keepFields(form) {
   const copying = Promise.all(form.fields.map(async ([name, value]) => [name, value instanceof File ? await copyOf(value) : value]));
-  const isKept = await keepForm(form, copying);
-  if (isKept === undefined) {
-    return;
+  const kept = await keepForm(form, copying);
+  if (kept) {
+    const says = kept.isKept ? `Kept on this device: ${form.words}.` : "This device cannot keep it. Leave the page open.";
+    offerUndo(says, kept);
   }
+}
 
-  announce(isKept ? `Kept on this device: ${form.words}.` : "This device cannot keep it. Leave the page open.");
+/** One press takes back what was pressed by mistake, as long as it waits here. */
+function offerUndo(says, { isHere, takeBack }) {
+  const line = document.getElementById("did");
+  const undo = document.createElement("button");
+  Object.assign(undo, { type: "button", id: "did-undo", textContent: "Undo" });
+  undo.addEventListener("click", () => { takeBack(); line.textContent = "Taken back."; focusStill(line); });
+  document.addEventListener("outbox:changed", () => isHere() || undo.remove());
+  document.getElementById("did-undo")?.remove();
+  line.textContent = says;
+  line.after(undo);
 }
 
 /** A photo lies in a file of the camera's, which may be gone or another by the time it is sent. */

@@ -45,8 +45,8 @@ export function postInLine(wav, address, taken) {
   });
 }
 
-/** Keeps a form that could not be sent, behind all that were captured before it. Gives whether the browser could keep it;
-    undefined where a file in it can no longer be read. */
+/** Keeps a form that could not be sent, behind all that were captured before it. Gives whether the browser could keep
+    it, and how it is thrown away; undefined where a file in it can no longer be read. */
 export async function keepForm(form, copying) {
   const item = { id: crypto.randomUUID(), ...form, taken: new Date(), isInLine: true, isKept: false, isOnItsWay: true, settled: () => {} };
   waiting.set(item.id, item);
@@ -69,7 +69,7 @@ export async function keepForm(form, copying) {
   item.isOnItsWay = false;
   show(item, item.isKept ? "It is sent when the workshop’s computer answers." : "This device has no room to keep it: leave this page open until it is sent.");
   moveLine();
-  return item.isKept;
+  return { isKept: item.isKept, isHere: () => waiting.has(item.id), takeBack: () => throwAway(item) };
 }
 
 async function moveLine() {

@@ -29,7 +29,8 @@ let began = new Date();
 if (button) {
   button.hidden = false;
   button.addEventListener("pointerdown", (press) => {
-    if (press.button === 0) {
+    // A browser takes a finger beside a button for one on it; what is beside this one records nothing.
+    if (press.button === 0 && button.contains(document.elementFromPoint(press.clientX, press.clientY))) {
       button.setPointerCapture(press.pointerId);
       pressed();
     }

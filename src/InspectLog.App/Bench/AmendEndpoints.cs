@@ -119,6 +119,7 @@ public static class AmendEndpoints
         ObservationMade seen => new(seen.Check, seen.Cylinder),
         ActionDone done => new(done.Check, done.Cylinder),
         NoteWritten note => new(note.Check, null),
+        RecordingKept recording => new(recording.OpenCheck, null),
         _ => new(null, null),
     };
 }

@@ -12,7 +12,7 @@ namespace InspectLog.App.Bench;
 /// <param name="At">Where the form stands: one of the constants here.</param>
 /// <param name="Form">The form as typed when it was refused; null otherwise. Fields: check, cylinder; for a reading value,
 /// unit, leads, temperature, within; for a bracket goes, stops, unit; for an observation condition, absent; for an action
-/// action; for a note text.</param>
+/// action; for a note, typed or spoken, text.</param>
 /// <param name="Asked">What has to be answered before it is recorded; null where nothing has.</param>
 public sealed record AmendView(
     string Address, CheckSheet Sheet, IKept Kept, string At, RefusedForm? Form = null, AskedNumber? Asked = null)

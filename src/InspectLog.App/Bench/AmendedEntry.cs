@@ -11,10 +11,10 @@ namespace InspectLog.App.Bench;
 public static class AmendedEntry
 {
     /// <summary>Whether an entry is put right by the form that is read here.</summary>
-    public static bool IsReadFromForms(IKept kept) => kept.Says is ReadingDecided or ObservationMade or ActionDone or NoteWritten;
+    public static bool IsReadFromForms(IKept kept) => kept is VoiceNote { CanBeCorrected: true } || kept.Says is ReadingDecided or ObservationMade or ActionDone or NoteWritten;
 
     /// <summary>What it is to say, or null with the errors noted on the form, or with what is asked first.</summary>
-    public static AmendableBody? Read(
+    public static EntryBody? Read(
         PostedForm form, BenchScene scene, WorkshopState workshop, IKept kept, out AskedNumber? asked)
     {
         asked = null;
@@ -24,6 +24,7 @@ public static class AmendedEntry
             ObservationMade seen => Observation(form, scene, seen),
             ActionDone done => Action(form, scene, done),
             NoteWritten note => Note(form, scene, note),
+            RecordingKept => Words(form, kept.Sequence),
             _ => null,
         };
     }
@@ -31,13 +32,21 @@ public static class AmendedEntry
     /// <summary>The entries that put it right. A note is read anew for findings, unless nothing can be confirmed any more.
     /// </summary>
     public static IReadOnlyList<EntryBody> Bodies(
-        BenchScene scene, WorkshopState workshop, long entry, AmendableBody says)
+        BenchScene scene, WorkshopState workshop, long entry, EntryBody says)
     {
-        var bodies = Amending.Bodies(scene, entry, says);
+        if (says is not AmendableBody amended)
+        {
+            return TypedNotes.Entries(scene, workshop, (WordsCorrected)says);
+        }
+
+        var bodies = Amending.Bodies(scene, entry, amended);
         return bodies.Count > 0 && says is NoteWritten note && !scene.Inspection.IsClosed
             ? TypedNotes.Entries(scene, workshop, note with { Amends = entry })
             : bodies;
     }
+
+    private static WordsCorrected? Words(PostedForm form, long recording) =>
+        form.Required("text", "Write what was said. A note that says nothing can be withdrawn.") is { Length: > 0 } text && form.IsValid ? new(recording, text) : null;
 
     private static ObservationMade? Observation(PostedForm form, BenchScene scene, ObservationMade before) =>
         PlaceFields.Read(form, scene.Sheet) is { } place

@@ -136,6 +136,7 @@ public sealed class BenchDesk(Garage garage, SheetLibrary sheets, ISpeechToText 
             Ticked = PostedPlace.Asked(context.Request, PostedPlace.Ticked),
             Stretch = PostedPlace.Stretch(context.Request),
             Did = did,
+            Undo = isPost && !refused ? PressUndo.Of(_recorded) : null,
             CautionsSeen = SeenCautions.Show(context, scene, built.Open.Check.Id, Person.Name),
         };
         var status = refused ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK;

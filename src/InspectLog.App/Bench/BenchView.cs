@@ -54,6 +54,9 @@ public sealed record BenchView(
     /// <summary>What the press did that this answers, or why nothing; null where it answers none.</summary>
     public string? Did { get; init; }
 
+    /// <summary>How that press is taken back by another; null where that is done elsewhere or not at all.</summary>
+    public PressUndo? Undo { get; init; }
+
     /// <summary>Whether this person had the open check's cautions before them in this inspection already.</summary>
     public bool CautionsSeen { get; init; }
 

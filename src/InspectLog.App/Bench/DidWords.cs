@@ -1,5 +1,6 @@
 using InspectLog.App.Bench.Photos;
 using InspectLog.App.Forms;
+using InspectLog.App.Ui;
 using InspectLog.Inspecting;
 using InspectLog.Inspecting.Words;
 using InspectLog.Journal.Entries;
@@ -46,9 +47,11 @@ public static class DidWords
 
     private static string Sentence(IReadOnlyList<EntryBody> some, BenchScene scene) =>
         some.Count == 1 ? $"{Of(some[0], scene)}."
-        : some is [NoteWritten, FindingsProposed { Findings.Count: var found }] ? NoteKept(found)
+        : some is [NoteWritten { Amends: null }, FindingsProposed { Findings.Count: var found }] ? $"Note kept{ToSettle(found)}."
+        : some is [WordsCorrected or NoteWritten, FindingsProposed { Findings.Count: var anew }] ? $"{Of(some[0], scene)}{ToSettle(anew)}."
         : some.All(IsFinding) ? $"{some.Count} findings confirmed."
         : some.All(body => body is FindingDropped) ? $"{some.Count} findings dropped."
+        : some.All(body => body is FindingReopened) ? $"{some.Count} findings wait to be settled again."
         : some.All(body => body is PhotoKept) ? $"{some.Count} photos kept."
         : some.All(body => body is ObservationMade or ActionDone) ? $"Recorded at {some.Count} places: {What(some[0])}."
         : $"{Of(some[0], scene)}, and {some.Count - 1} more.";
@@ -57,11 +60,11 @@ public static class DidWords
     private static string Anew(ReadingDecided reading, BenchScene scene) =>
         $"Decided anew: {Heading(scene, reading.Check, reading.Cylinder)}{(reading.Conformity is { Decision: var decision } ? $", {decision.Words()}" : "")}.";
 
-    private static string NoteKept(int found) => found switch
+    private static string ToSettle(int found) => found switch
     {
-        0 => "Note kept.",
-        1 => "Note kept, with 1 finding to settle.",
-        _ => $"Note kept, with {found} findings to settle.",
+        0 => "",
+        1 => ", with 1 finding to settle",
+        _ => $", with {found} findings to settle",
     };
 
     private static bool IsFinding(EntryBody body) => body is ReadingDecided { From.Count: > 0 }
@@ -77,7 +80,11 @@ public static class DidWords
         LooseEndTied tied => $"Done: {Tie(scene, tied.LooseEnd)}",
         LooseEndWaived waived => $"It stays as it is: {End(scene, waived.LooseEnd)}",
         FindingDropped => "Dropped",
+        FindingReopened => "It waits to be settled again",
+        EntryWithdrawn { Entry: var tie } when scene.Inspection.LooseEnds.Find(end => end.WithdrawnTies.Any(one => one.Tie == tie)) is { } end =>
+            $"Open again: {end.What.Text}, since {Times.Clock(end.Opened)}",
         EntryWithdrawn => "Withdrawn",
+        WordsCorrected => "Words put right",
         EntryRestored => "It counts again",
         ReportChoice choice => choice.Shown ? "It stands in the report again" : "Left out of the report",
         NoteWritten { Amends: not null } => "Note put right",

@@ -10,7 +10,7 @@ using System.Globalization;
 
 namespace InspectLog.App.Bench;
 
-/// <summary>Settles what was understood: confirm, change, drop. What is settled after the inspection was closed is added
+/// <summary>Settles what was understood: confirm, change, drop, and undo the last. What is settled after the inspection was closed is added
 /// later: it changes no check.</summary>
 public static class FindingEndpoints
 {
@@ -20,6 +20,7 @@ public static class FindingEndpoints
         findings.MapPost("/confirm-all", ConfirmAll).WithName("confirm-all");
         findings.MapPost("/{index:int}/confirm", Confirm).WithName("confirm");
         findings.MapPost("/{index:int}/drop", Drop).WithName("drop");
+        findings.MapPost("/{index:int}/reopen", Reopen).WithName("reopen");
         findings.MapGet("/{index:int}/change", ChangeForm).WithName("change-form");
         findings.MapPost("/{index:int}/change", Change).WithName("change");
     }
@@ -74,6 +75,13 @@ public static class FindingEndpoints
                 .Where(proposal => proposal.State == ProposalState.Open)
                 .Select(proposal => new FindingDropped(proposal.Reference))], afterClosing: true));
     }
+
+    /// <summary>What was dropped by mistake waits to be settled again.</summary>
+    private static IResult Reopen(HttpContext context, BenchDesk desk, long recording, int index) =>
+        Card(desk, desk.Scene, recording, index) is null
+            ? Results.NotFound()
+            : desk.Show(context, desk.Record(
+                desk.Scene, now => Withdrawing.Undrop(now, Card(desk, now, recording, index)?.Proposals ?? []), afterClosing: true));
 
     private static IResult ChangeForm(
         HttpContext context, BenchDesk desk, string vehicle, long number, long recording, int index)

@@ -16,6 +16,7 @@ public static class LooseEndEndpoints
         bench.MapPost("/loose-ends", Open).WithName("open-loose-end");
         bench.MapPost("/disturb", Disturb).WithName("disturb");
         bench.MapPost("/loose-ends/tie", TieSeveral).WithName("tie-loose-ends");
+        bench.MapPost("/loose-ends/untie", UntieSeveral).WithName("untie-loose-ends");
         bench.MapPost("/loose-ends/{end:long}/tie", Tie).WithName("tie-loose-end");
         bench.MapPost("/loose-ends/{end:long}/waive", Waive).WithName("waive-loose-end");
     }
@@ -61,13 +62,24 @@ public static class LooseEndEndpoints
     /// <summary>Ties the loose ends that the form names, as those of one part are put right together.</summary>
     private static async Task<IResult> TieSeveral(HttpContext context, BenchDesk desk)
     {
+        return await Named(context, desk) is { } ends
+            ? desk.Show(context, desk.Record(desk.Scene, now => [.. ends.Where(end => IsOpen(now, end)).Select(end => new LooseEndTied(end))]))
+            : Results.NotFound();
+    }
+
+    /// <summary>Opens the loose ends again that the form names and somebody ticked off by mistake.</summary>
+    private static async Task<IResult> UntieSeveral(HttpContext context, BenchDesk desk) => await Named(context, desk) is { } ends
+        ? desk.Show(context, desk.Record(desk.Scene, now => [.. ends.SelectMany(end => Withdrawing.Untie(now, end))]))
+        : Results.NotFound();
+
+    /// <summary>The loose ends that the form names; null where it names none, or one that is not there.</summary>
+    private static async Task<IReadOnlyList<long>?> Named(HttpContext context, BenchDesk desk)
+    {
         var form = await PostedForm.ReadAsync(context.Request);
         var named = form.All("end").ToHashSet();
         var ends = desk.Scene.Inspection.LooseEnds.Select(end => end.Sequence)
             .Where(end => named.Contains(end.ToString(CultureInfo.InvariantCulture))).ToList();
-        return ends.Count == 0 || ends.Count < named.Count
-            ? Results.NotFound()
-            : desk.Show(context, desk.Record(desk.Scene, now => [.. ends.Where(end => IsOpen(now, end)).Select(end => new LooseEndTied(end))]));
+        return ends.Count == 0 || ends.Count < named.Count ? null : ends;
     }
 
     private static async Task<IResult> Waive(

@@ -11,7 +11,7 @@ namespace InspectLog.App.Bench;
 public sealed record StreamStretch(string Sort, int Show)
 {
     /// <summary>How many captures are shown at first: a phone loads no more than it can show.</summary>
-    public const int Length = 8;
+    public const int Length = 5;
 
     /// <summary>How many older ones a press adds.</summary>
     public const int Step = 24;

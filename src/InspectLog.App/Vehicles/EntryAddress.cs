@@ -43,6 +43,7 @@ public sealed record EntryAddress(string Page, string Anchor, bool IsJournal)
         {
             InspectionStarted when entry.Sequence == inspection.Number => At(FoundPart.Inspection),
             TranscriptMade made when inspection.Find(made.Recording) is VoiceNote note => At(Item(note.Sequence), note.OpenCheck),
+            WordsCorrected words when inspection.Find(words.Recording) is VoiceNote note => At(Item(note.Sequence), note.OpenCheck),
             CheckLeftOut left when left.Inspection == inspection.Number && inspection.LeftOut.GetValueOrDefault(left.Check) == left.Reason =>
                 At(FoundPart.LeftOut, left.Check),
             LooseEndOpened when !inspection.IsClosed && inspection.OpenLooseEnds.FirstOrDefault(one => one.Sequence == entry.Sequence) is { } end =>

@@ -34,6 +34,8 @@ public sealed class SheetRulesTests
         { "amending another kind", new NoteWritten(2, null, "hello") { Amends = 4 } },
         { "withdrawing what is not there", new EntryWithdrawn(77, "misread") },
         { "restoring what is not there", new EntryRestored(77) },
+        { "correcting the words of what is no voice note", new WordsCorrected(3, "lead one") },
+        { "reopening what was not dropped", new FindingReopened(new(3, 0)) },
     };
 
     [Theory]

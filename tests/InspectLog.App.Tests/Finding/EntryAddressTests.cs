@@ -29,6 +29,11 @@ public sealed class EntryAddressTests
         Of(5, new NoteWritten(2, null, "Tower 3 corroded."), Proposed, Written.Seen("cap-contacts", "corroded", 3) with { From = new(3, 0) }).Link);
 
     [Fact]
+    public void Corrected_words_are_at_their_voice_note() => Assert.Equal(
+        $"{Bench}?check=cap-contacts#item-3",
+        Of(5, Kept, new TranscriptMade(3, "Tower free.", [], true, "m", ""), new WordsCorrected(3, "Tower three.")).Link);
+
+    [Fact]
     public void Transcript_is_at_its_voice_note() => Assert.Equal(
         $"{Bench}?check=cap-contacts#item-3", Of(4, Kept, new TranscriptMade(3, "Tower three.", [], true, "m", "")).Link);
 

@@ -76,6 +76,11 @@ public sealed class SheetWordingTests
     }
 
     [Fact]
+    public void Corrected_words_are_found_by_who_said_them() => Assert.Contains(
+        "Tess Okafor",
+        Of(new WordsCorrected(3, "Tower three is corroded."), new RecordingKept(Written.Inspection, new("", 0, ""), 1, "cap-contacts")).FoundBy);
+
+    [Fact]
     public void Inspection_is_found_by_its_technician_and_sheet()
     {
         var text = Wording.Of(Written.Scene().Vehicle, Written.Entry(2, default, Written.Started()))!;

@@ -43,5 +43,41 @@ internal sealed record Window(int Width, int Height, int Text = 1)
         }
         """);
 
+    /// <summary>Words that are broken within, with all folds open. What has no words to break at, as a hash, may be.</summary>
+    public static async Task<IReadOnlyList<string>> BrokenWordsAsync(IPage page) => await page.EvaluateAsync<string[]>(
+        """
+        () => {
+          document.querySelectorAll("details:not(.tool-box)").forEach((fold) => { fold.open = true; });
+          const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+          const range = document.createRange();
+          const faults = [];
+          while (texts.nextNode()) {
+            const text = texts.currentNode;
+            const around = text.parentElement;
+            if (!around.checkVisibility() || around.closest("script, svg, option, .unseen, .hash, code, pre, .fingerprint") || around.getBoundingClientRect().width <= 1) {
+              continue;
+            }
+
+            // A name like Some.Library.For.Something is longer than a line, and has to be broken somewhere.
+            const longest = 16;
+            const isPartOfLong = (at) => /\S*$/.exec(text.data.slice(0, at))[0].length + /^\S*/.exec(text.data.slice(at))[0].length > longest;
+            for (const word of text.data.matchAll(/[\p{L}\p{N}]{2,}/gu)) {
+              if (isPartOfLong(word.index)) {
+                continue;
+              }
+
+              range.setStart(text, word.index);
+              range.setEnd(text, word.index + word[0].length);
+              const lines = new Set([...range.getClientRects()].filter(({ width }) => width > 0).map(({ top }) => Math.round(top)));
+              if (lines.size > 1) {
+                faults.push(`“${word[0]}” is broken:\n${around.outerHTML.slice(0, 160)}`);
+              }
+            }
+          }
+
+          return faults;
+        }
+        """);
+
     public override string ToString() => $"{Width} × {Height} px{(Text == 1 ? "" : $", text {100 * Text} %")}";
 }
