@@ -22,7 +22,7 @@ internal sealed class DoubtTraining(TrainingSet set, IReadOnlyList<Interpretatio
         var outcomes = new Outcome?[set.Count];
         Parallel.For(0, set.Count, Workers.Options, at =>
         {
-            if (set.Notes[at].Length > 0)
+            if (readings[at].Count > 0)
             {
                 outcomes[at] = Interpreter.Likeliest(readings[at], wholes[set.Parts[at]]);
             }
