@@ -18,16 +18,19 @@ public static class ViewAlignment
     private const int Tried = 8;
 
     /// <summary>The way to lay one over the other; null where they do not show the same view.</summary>
-    /// <param name="earlier">The earlier picture, its longest edge <see cref="Edge"/> or a little less.</param>
+    /// <param name="earlier">The earlier picture, its longest edge <see cref="Edge"/> or little less; others are declined.</param>
     /// <param name="later">The later one.</param>
     public static ViewTransform? Of(GreyPicture earlier, GreyPicture later) =>
         Best(earlier, later) is { Score: >= LeastScore } best ? best : null;
 
     internal static ViewTransform? Best(GreyPicture earlier, GreyPicture later)
     {
+        if (!IsTaken(earlier) || !IsTaken(later))
+            return null;
+
         var before = Sizes(earlier.Plane);
         var after = Sizes(later.Plane);
-        var smallest = Math.Min(before.Count, after.Count) - 1;
+        var smallest = before.Count - 1;
         if (CoarseSearch.Best(Smoothing.Of(after[smallest], 1), Smoothing.Of(before[smallest], 1))
             .Take(Tried)
             .Select(way => way.Improved(after[smallest], before[smallest], 10, 1))
@@ -49,6 +52,11 @@ public static class ViewAlignment
         double width = after[0].Width;
         return new(back.Turn * 180 / Math.PI, back.Scale * before[0].Width / width, back.ShiftX / width, back.ShiftY / width, score);
     }
+
+    /// <summary>Whether it is as large as is asked for, and not too narrow to be made smaller.</summary>
+    private static bool IsTaken(GreyPicture picture) =>
+        Math.Max(picture.Width, picture.Height) is <= Edge and > Edge - 64 && Math.Min(picture.Width, picture.Height) >= Edge / 4
+        && picture.Values.Length == picture.Width * picture.Height;
 
     /// <summary>The correlation; nothing where they hardly overlap or one would be turned or scaled too much.</summary>
     private static double Rated(Similarity way, LumaPlane later, LumaPlane earlier, int stride)

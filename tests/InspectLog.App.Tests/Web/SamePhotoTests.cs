@@ -37,8 +37,7 @@ public sealed class SamePhotoTests
         await app.SendPhotoAsync(other, Scene(2, 40));
 
         var asked = (await app.PageAsync(other)).QuerySelector("#photo-kept [data-same]")!.TextContent;
-        Assert.StartsWith("The same picture was kept for an inspection as a whole on ", asked, StringComparison.Ordinal);
-        Assert.Contains(", of Marigold.", asked, StringComparison.Ordinal);
+        Assert.StartsWith("The same picture was kept for an inspection as a whole of Marigold on ", asked, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -11,7 +11,7 @@ public static class SamePhotoWords
     /// <summary>So many places are named; of more it is said how many.</summary>
     public const int Most = 3;
 
-    /// <summary>"The same picture was taken for lead condition, lead 2 on 4 May 2026, of Teasel."</summary>
+    /// <summary>"The same picture was kept for lead condition, lead 2 of Teasel on 4 May 2026."</summary>
     /// <param name="vehicleId">The vehicle the photo at hand belongs to.</param>
     /// <param name="photo">The photo at hand.</param>
     /// <param name="use">Where it is used too.</param>
@@ -19,8 +19,8 @@ public static class SamePhotoWords
     public static string Sentence(string vehicleId, PhotoCapture photo, PhotoUse use, SheetLibrary sheets)
     {
         var what = use.Photo.Photo.Media.Sha256 == photo.Photo.Media.Sha256 ? "The same file was kept" : "The same picture was kept";
-        var whose = use.Vehicle.Id == vehicleId ? "" : $", of {use.Vehicle.Name}";
-        return $"{what} for {Place(use, sheets)} on {Times.Date(use.Photo.Time)}{whose}.";
+        var whose = use.Vehicle.Id == vehicleId ? "" : $" of {use.Vehicle.Name}";
+        return $"{what} for {Place(use, sheets)}{whose} on {Times.Date(use.Photo.Time)}.";
     }
 
     /// <summary>How many more places there are; null where all were named.</summary>
