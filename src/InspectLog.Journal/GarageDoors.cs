@@ -82,7 +82,7 @@ public sealed partial class Garage
         {
             return new Garage(places, time, new Durable(), rules: null, wording, @lock: null, progress);
         }
-        catch (UnauthorizedAccessException cause)
+        catch (Exception cause) when (cause is UnauthorizedAccessException or NotSupportedException)
         {
             throw new IOException($"The folder {places.Root} cannot be read: {cause.Message}", cause);
         }
@@ -123,7 +123,7 @@ public sealed partial class Garage
             places.CreateParts(durable);
             return new Garage(places, time, durable, rules, wording, @lock, progress);
         }
-        catch (UnauthorizedAccessException cause)
+        catch (Exception cause) when (cause is UnauthorizedAccessException or NotSupportedException)
         {
             @lock?.Dispose();
             throw new IOException($"The folder {places.Root} cannot be used: {cause.Message}", cause);

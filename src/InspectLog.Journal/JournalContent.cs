@@ -31,7 +31,7 @@ internal static class JournalContent
                 ? Unreadable(log, before, "the file is missing or empty")
                 : Of(log.Place, Scan(bytes), before, apply);
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (DiskFailure.Is(problem))
         {
             return Unreadable(log, before, problem.Message.TrimEnd('.'));
         }

@@ -124,7 +124,7 @@ public sealed class Backup
         {
             _folder.TidyUp();
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (DiskFailure.Is(problem))
         {
             // The first failure is the one that is told; the next backup clears it.
         }

@@ -66,7 +66,7 @@ public sealed class BackupRecord(string dataFolder)
             var path = Path.Combine(dataFolder, name);
             return File.Exists(path) ? JsonSerializer.Deserialize<T>(File.ReadAllBytes(path), Format) : null;
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or JsonException)
+        catch (Exception problem) when (DiskFailure.Is(problem) || problem is JsonException)
         {
             return null;
         }

@@ -1,3 +1,4 @@
+using InspectLog.Journal.Storage;
 using System.Security.Cryptography;
 using InspectLog.Journal.Record;
 using InspectLog.Journal.Verification;
@@ -45,7 +46,7 @@ internal sealed record JournalToBackUp(string Path, long Bytes, string Sha256, s
         {
             return ReadOnlyScan.Read(file);
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (DiskFailure.Is(problem))
         {
             why = problem.Message.TrimEnd('.');
             return null;

@@ -1,3 +1,4 @@
+using InspectLog.Journal.Storage;
 namespace InspectLog.Journal.Index;
 
 /// <summary>One of the two files of the index, which takes every write and remembers that one failed.</summary>
@@ -63,7 +64,7 @@ internal sealed class IndexFile(string path) : Stream
         {
             write();
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        catch (Exception failure) when (DiskFailure.Is(failure))
         {
             Failure ??= failure;
         }

@@ -1,3 +1,4 @@
+using InspectLog.Journal.Storage;
 using System.Security.Cryptography;
 using System.Text;
 
@@ -15,7 +16,7 @@ internal static class IndexSum
         {
             return File.Exists(path) && File.Exists(PlaceOf(path)) && File.ReadAllText(PlaceOf(path)) == Of(path);
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (DiskFailure.Is(problem))
         {
             return false; // whatever it is, the index is made again
         }
@@ -30,7 +31,7 @@ internal static class IndexSum
             File.WriteAllText(PlaceOf(path), Of(path), Encoding.ASCII);
             return true;
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (DiskFailure.Is(problem))
         {
             return false;
         }

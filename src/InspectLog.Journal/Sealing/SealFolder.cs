@@ -54,7 +54,7 @@ public sealed class SealFolder
             var stamp = StampOf(path);
             return KeptSeal.Of(Path.GetFileName(path), seal, File.Exists(stamp) ? Bytes(stamp) : null);
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (DiskFailure.Is(problem))
         {
             return new(Path.GetFileName(path)) { Problem = problem.Message };
         }

@@ -23,7 +23,7 @@ internal sealed record CameIn(IReadOnlyList<(long First, long Last)> Runs)
             var runs = File.Exists(path) ? JsonSerializer.Deserialize<long[][]>(File.ReadAllBytes(path)) ?? [] : [];
             return new([.. runs.Where(run => run.Length == 2).Select(run => (run[0], run[1]))]);
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or JsonException)
+        catch (Exception problem) when (DiskFailure.Is(problem) || problem is JsonException)
         {
             return None;
         }

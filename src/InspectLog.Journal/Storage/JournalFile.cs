@@ -56,7 +56,7 @@ internal sealed class JournalFile(string path, IDurable durable, WriteLatch latc
             durable.Cut(file, _length);
             durable.Sync(file);
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (DiskFailure.Is(problem))
         {
             // As said; the first failure is the one that is told.
         }

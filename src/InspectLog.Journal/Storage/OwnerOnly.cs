@@ -45,7 +45,7 @@ public static partial class OwnerOnly
             File.SetUnixFileMode(folder, File.GetUnixFileMode(folder) & Owner);
             return null;
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (DiskFailure.Is(problem))
         {
             return problem.Message;
         }

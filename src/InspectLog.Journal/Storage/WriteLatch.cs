@@ -35,7 +35,7 @@ internal sealed class WriteLatch(WriteGate gate, LatchWords words)
         {
             write(bytes);
         }
-        catch (Exception cause) when (cause is IOException and not JournalReadOnlyException or UnauthorizedAccessException)
+        catch (Exception cause) when (DiskFailure.Is(cause) && cause is not JournalReadOnlyException)
         {
             _problem = words.ProblemOf(cause);
             throw new JournalReadOnlyException(_problem.Message, cause);

@@ -38,7 +38,7 @@ public static class JournalVerifier
             read.Add(file, facts);
             return Report(file, folder, facts, isBuiltIn);
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (DiskFailure.Is(problem))
         {
             return new(file, 0, [], 0, "", [], Media: null) { Sheets = null, Unreadable = problem.Message };
         }
@@ -92,7 +92,7 @@ public static class JournalVerifier
         {
             return files.Check(file) is var found && found == MediaCondition.Missing && withheld.Contains(file) ? MediaCondition.Withheld : found;
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (Exception problem) when (DiskFailure.Is(problem))
         {
             return MediaCondition.Damaged; // whatever it holds, nobody can see or hear it
         }

@@ -80,11 +80,13 @@ internal static class OneInspection
         SayKept(garage, id);
     });
 
-    // Everything that was acknowledged so far: the last says the most.
+    // Everything that was acknowledged so far: the last says the most. Of a journal that could not be read back nothing is there.
     private static void SayKept(Garage garage, string id)
     {
-        var last = garage.Entries(id)[^1];
-        Say(string.Create(CultureInfo.InvariantCulture, $"kept {id} {last.Sequence} {last.Hash}"));
+        if (garage.Entries(id) is [.., var last])
+        {
+            Say(string.Create(CultureInfo.InvariantCulture, $"kept {id} {last.Sequence} {last.Hash}"));
+        }
     }
 
     private static void Attempt(Action act)
