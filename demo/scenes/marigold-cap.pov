@@ -1,4 +1,5 @@
 // Marigold's cap: brown, tower 3 with verdigris.
+#ifndef (Clean) #declare Clean = 0; #end      // 1: before anything grew on it
 #include "workshop.inc"
 #include "cap.inc"
 
@@ -19,7 +20,7 @@
 }
 
 #macro Contact_Texture(N)
-  #if (N = 3) texture { Verdigris translate Wear * 5 } #else texture { M_Aluminium } #end
+  #if (N = 3 & !Clean) texture { Verdigris translate Wear * 5 } #else texture { M_Aluminium } #end
 #end
 
 Workshop_Light(<0, 2, 0>, 16)
@@ -27,6 +28,7 @@ Photo_Camera(<1.6, 21, -6.2>, <0.2, 1.9, 0.1>, 37)
 object { Bench_Mat }
 union { Distributor_Cap(M_Phenolic_Brown) rotate y * -76 }
 
+#if (!Clean)
 // Crust grown out of the contact.
 #declare Grain = seed(307 + Wear);
 blob {
@@ -40,5 +42,6 @@ blob {
   texture { Verdigris }
   rotate y * (2 * 60 - 76)
 }
+#end
 
 object { Rag(rgb <0.36, 0.10, 0.08>) scale <16, 3, 12> rotate y * 24 translate <11.5, 0.3, 7.5> }

@@ -94,6 +94,10 @@ public static class Links
     public static string Photo(string vehicleId, long number, long photo) =>
         string.Create(CultureInfo.InvariantCulture, $"{Inspection(vehicleId, number)}/photos/{photo}");
 
+    /// <summary>The place of a photo then and now.</summary>
+    public static string Then(string vehicleId, long number, long photo, long? with = null) =>
+        $"{Photo(vehicleId, number, photo)}/then" + (with is { } other ? string.Create(CultureInfo.InvariantCulture, $"?with={other}") : "");
+
     public static string Close(string vehicleId, long number) => $"{Inspection(vehicleId, number)}/close";
 
     /// <summary>The workings of an inspection, at the first that belongs to its sheet.</summary>
@@ -129,6 +133,10 @@ public static class Links
 
     /// <summary>An archive that was sent, before it is taken in.</summary>
     public static string Imported(string archive) => $"{Import}/{archive}";
+
+    /// <summary>All photos of a vehicle, or those of one part.</summary>
+    public static string Wall(string vehicleId, string? part = null) =>
+        $"/vehicles/{vehicleId}/photos" + (part is null ? "" : $"?part={Uri.EscapeDataString(part)}");
 
     public static string Describe(string vehicleId) => $"/vehicles/{vehicleId}/describe";
 

@@ -1,5 +1,8 @@
 using InspectLog.Assets;
 
+// Styles and scripts of single pages, which no other page shall load, lie in folders of this name.
+const string Apart = "apart";
+
 // inspectlog-assets WWWROOT TARGET: makes what browsers load out of wwwroot.
 if (args is not [var root, var target])
 {
@@ -13,6 +16,17 @@ try
     var shipped = new ShippedFiles(target);
     shipped.AddText("app.css", StyleBundle.Of(Path.Combine(root, "css"), "app.css"));
     shipped.AddText("app.js", ModuleBundle.Of(TextsIn(Path.Combine(root, "js"), "*.js"), "main.js"));
+    foreach (var style in Directory.GetFiles(Path.Combine(root, "css", Apart), "*.css").Order(StringComparer.Ordinal))
+    {
+        shipped.AddText(Path.GetFileName(style), StyleBundle.One(style));
+    }
+
+    var apart = TextsIn(Path.Combine(root, "js", Apart), "*.js");
+    foreach (var script in apart.Keys.Order(StringComparer.Ordinal))
+    {
+        shipped.AddText(script, ModuleBundle.Of(apart, script));
+    }
+
     foreach (var script in Directory.GetFiles(vendor, "*.js").Order(StringComparer.Ordinal))
     {
         shipped.Add(Path.GetFileName(script), File.ReadAllBytes(script));

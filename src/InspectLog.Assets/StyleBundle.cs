@@ -27,6 +27,9 @@ internal static partial class StyleBundle
         return all.ToString();
     }
 
+    /// <summary>A stylesheet by itself, without comments.</summary>
+    public static string One(string file) => Small(File.ReadAllText(file));
+
     private static List<string> Imported(string text, string entry)
     {
         var imported = new List<string>();

@@ -21,4 +21,7 @@ public enum PhotoWork
 
     /// <summary>The copy for paper.</summary>
     Print = 2,
+
+    /// <summary>A small picture in shades of grey, by which views are laid over each other.</summary>
+    Grey = 3,
 }

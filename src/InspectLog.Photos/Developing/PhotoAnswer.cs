@@ -1,3 +1,5 @@
+using InspectLog.Photos.Alignment;
+
 namespace InspectLog.Photos.Developing;
 
 /// <summary>What developing a photo gave.</summary>
@@ -16,6 +18,10 @@ public abstract record PhotoAnswer
     /// <summary>The copy for paper, upright and without metadata.</summary>
     /// <param name="Jpeg">JPEG, fits <see cref="PhotoIntake.PrintEdge"/>.</param>
     public sealed record Print(byte[] Jpeg) : PhotoAnswer;
+
+    /// <summary>The photo in shades of grey, upright.</summary>
+    /// <param name="Picture">Fits <see cref="ViewAlignment.Edge"/>.</param>
+    public sealed record Grey(GreyPicture Picture) : PhotoAnswer;
 
     /// <summary>The photo cannot be shown.</summary>
     /// <param name="Fault">Why.</param>

@@ -1,3 +1,4 @@
+using InspectLog.Photos.Alignment;
 using InspectLog.Photos.Imaging;
 using InspectLog.Photos.Judging;
 using InspectLog.Photos.Likeness;
@@ -28,9 +29,12 @@ public sealed class PhotoDeveloper : IPhotoDeveloper
             using var photo = OpenedPhoto.Open(original);
             if (photo is null)
                 return new PhotoAnswer.NotShown(PhotoFault.Damaged);
-            return work == PhotoWork.Print
-                ? new PhotoAnswer.Print(photo.CopyWithin(PhotoIntake.PrintEdge).ToJpeg(PhotoIntake.PrintQuality))
-                : Copies(photo);
+            return work switch
+            {
+                PhotoWork.Print => new PhotoAnswer.Print(photo.CopyWithin(PhotoIntake.PrintEdge).ToJpeg(PhotoIntake.PrintQuality)),
+                PhotoWork.Grey => Grey(photo),
+                _ => Copies(photo),
+            };
         }
         catch (InvalidDataException)
         {
@@ -40,6 +44,12 @@ public sealed class PhotoDeveloper : IPhotoDeveloper
         {
             return new PhotoAnswer.NotShown(PhotoFault.TooMuchMemory);
         }
+    }
+
+    private static PhotoAnswer.Grey Grey(OpenedPhoto photo)
+    {
+        using var small = photo.CopyWithin(ViewAlignment.Edge);
+        return new(GreyPicture.Of(LumaPlane.Of(small.Pixels)));
     }
 
     /// <summary>The original is decoded once; the thumbnail and the figures are made of the display copy. A photo is judged

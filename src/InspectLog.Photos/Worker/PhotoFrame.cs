@@ -30,6 +30,12 @@ internal enum PhotoMessage : byte
 
     /// <summary>From the worker: the photo cannot be shown; one byte says why.</summary>
     NotShown = 8,
+
+    /// <summary>To the worker: make the picture in shades of grey of the photo that follows.</summary>
+    MakeGrey = 9,
+
+    /// <summary>From the worker: width and height (16 bit, little-endian each) and the shades, row by row.</summary>
+    Grey = 10,
 }
 
 /// <summary>One message: length (32 bit, little-endian, of kind and body), kind, body.</summary>
@@ -41,13 +47,21 @@ internal readonly record struct PhotoFrame(PhotoMessage Message, ReadOnlyMemory<
     private const int Header = 5;
 
     public static PhotoFrame Question(PhotoWork work, ReadOnlyMemory<byte> original) =>
-        new(work == PhotoWork.Print ? PhotoMessage.MakePrint : PhotoMessage.MakeCopies, original);
+        new(
+            work switch
+            {
+                PhotoWork.Print => PhotoMessage.MakePrint,
+                PhotoWork.Grey => PhotoMessage.MakeGrey,
+                _ => PhotoMessage.MakeCopies,
+            },
+            original);
 
     /// <exception cref="InvalidDataException">It is no question.</exception>
     public PhotoWork Work => Message switch
     {
         PhotoMessage.MakeCopies => PhotoWork.Copies,
         PhotoMessage.MakePrint => PhotoWork.Print,
+        PhotoMessage.MakeGrey => PhotoWork.Grey,
         _ => throw Foreign(),
     };
 
@@ -63,6 +77,7 @@ internal readonly record struct PhotoFrame(PhotoMessage Message, ReadOnlyMemory<
             new(PhotoMessage.Figures, JsonSerializer.SerializeToUtf8Bytes(copies.Figures)),
         ],
         PhotoAnswer.Print print => [new(PhotoMessage.Print, print.Jpeg)],
+        PhotoAnswer.Grey(var picture) => [new(PhotoMessage.Grey, GreyFrame.Body(picture))],
         PhotoAnswer.NotShown(var fault) => [new(PhotoMessage.NotShown, new[] { (byte)fault })],
         _ => throw new ArgumentException("A worker always knows of the photo.", nameof(answer)),
     };
@@ -77,6 +92,8 @@ internal readonly record struct PhotoFrame(PhotoMessage Message, ReadOnlyMemory<
         {
             case PhotoMessage.Print:
                 return new PhotoAnswer.Print(first.Body.ToArray());
+            case PhotoMessage.Grey:
+                return new PhotoAnswer.Grey(GreyFrame.Read(first.Body.Span) ?? throw Foreign());
             case PhotoMessage.NotShown when first.Body.Length == 1 && Enum.IsDefined((PhotoFault)first.Body.Span[0]):
                 return new PhotoAnswer.NotShown((PhotoFault)first.Body.Span[0]);
             case PhotoMessage.Display when await NextAsync(stream) is { Message: PhotoMessage.Thumbnail } thumbnail

@@ -68,7 +68,7 @@ public sealed class StaticFilesTests
     [Fact]
     public void Own_scripts_never_build_code_or_markup_from_text()
     {
-        foreach (var script in Directory.GetFiles(Path.Combine(Root, "js"), "*.js"))
+        foreach (var script in Directory.GetFiles(Path.Combine(Root, "js"), "*.js", SearchOption.AllDirectories))
         {
             var code = File.ReadAllText(script);
             foreach (var forbidden in new[] { "eval(", "new Function", ".innerHTML", ".outerHTML", "document.write", "insertAdjacentHTML" })
