@@ -98,6 +98,10 @@ public static class Links
     public static string Then(string vehicleId, long number, long photo, long? with = null) =>
         $"{Photo(vehicleId, number, photo)}/then" + (with is { } other ? string.Create(CultureInfo.InvariantCulture, $"?with={other}") : "");
 
+    /// <summary>Takes a photo for an inspection from the stand of an earlier one.</summary>
+    public static string PhotoAgain(string vehicleId, long number, long like) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Inspection(vehicleId, number)}/photos/again?like={like}");
+
     public static string Close(string vehicleId, long number) => $"{Inspection(vehicleId, number)}/close";
 
     /// <summary>The workings of an inspection, at the first that belongs to its sheet.</summary>

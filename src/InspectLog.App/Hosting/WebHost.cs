@@ -187,6 +187,7 @@ public static class WebHost
         pages.MapCaptures();
         pages.MapPhotos();
         pages.MapThen();
+        pages.MapAgain();
         pages.MapVoiceNotes();
         pages.MapRecords();
         pages.MapAmending();

@@ -51,7 +51,8 @@ internal static class DictationCommand
     private static async Task ScoreVoicesAsync(FindingReader reader, string[] arguments, bool misses)
     {
         var look = arguments.Contains("--look");
-        var file = Corpus.File(look ? "look.jsonl" : "scored.jsonl");
+        var file = Array.Find(arguments, argument => argument.EndsWith(".jsonl", StringComparison.Ordinal))
+            ?? Corpus.File(look ? "look.jsonl" : "scored.jsonl");
         var every = CountOption.Read(arguments, "--every", otherwise: 1);
         await VoicesScore.RunAsync(Console.Out, reader, file, every, misses && look);
     }
