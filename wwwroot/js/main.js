@@ -13,7 +13,6 @@ import "./mending.js";
 import "./offline.js";
 import "./pair.js";
 import "./photo.js";
-import "./photo-viewer.js";
 import "./place.js";
 import "./room-left.js";
 import "./say.js";
