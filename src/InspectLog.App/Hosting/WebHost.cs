@@ -6,6 +6,7 @@ using InspectLog.App.Bench;
 using InspectLog.App.Bench.Photos;
 using InspectLog.App.Crew;
 using InspectLog.App.Devices;
+using InspectLog.App.Erasing;
 using InspectLog.App.Garages;
 using InspectLog.App.Instruments;
 using InspectLog.App.Listening;
@@ -123,6 +124,7 @@ public static class WebHost
         services.AddSingleton(_ => garage());
         services.AddSingleton(found => new SheetLibrary(found.GetRequiredService<Garage>().Sheets));
         services.AddSingleton(_ => options.Speech());
+        services.AddSingleton<FormReach>();
         services.AddSingleton<BenchEvents>();
         services.AddSingleton(new SpeechLoading(options.LoadsSpeechAtStart));
         services.AddSingleton<TranscriptionSignal>();
@@ -198,6 +200,7 @@ public static class WebHost
         pages.MapArchives();
         pages.MapImports();
         pages.MapBackups();
+        pages.MapErasing();
         pages.MapMedia();
         pages.MapDevices();
         pages.MapPairing();

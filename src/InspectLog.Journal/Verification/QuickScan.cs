@@ -17,6 +17,8 @@ internal sealed class QuickScan : QuickPass
         typeof(VehiclesNoted), typeof(WorkshopNoted), typeof(LossAccepted),
     }.Select(EntryKinds.KindOf).ToFrozenSet(StringComparer.Ordinal);
 
+    private static readonly string Tombstone = EntryKinds.KindOf(typeof(PersonErased));
+
     private readonly ConcurrentBag<long> _withheld = [];
     private readonly ConcurrentBag<JournalEntry> _pointing = [];
     private int _unread;
@@ -40,6 +42,11 @@ internal sealed class QuickScan : QuickPass
         }
 
         var kind = room[..length];
+        if (kind.SequenceEqual(Tombstone))
+        {
+            return false; // what it says changes how others are read
+        }
+
         if (read.IsWithheld)
         {
             _withheld.Add(read.Sequence);
