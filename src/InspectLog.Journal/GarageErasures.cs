@@ -83,8 +83,8 @@ public sealed partial class Garage
         var journals = LookedThrough();
         var byName = new PersonWords(person, []);
         var facts = journals.SelectMany(journal => journal.Entries).Select(entry => entry.Body).OfType<PrivateFactsNoted>()
-            .Where(noted => byName.Is(noted.Owner) || byName.IsIn(noted.Contact)).ToList();
-        if (byName.Is(JournalEntry.Program) || byName.Is(Erased.Name) || (facts.Count == 0 && !Named(journals.SelectMany(journal => journal.Entries)).Any(byName.Is)))
+            .Where(noted => byName.Is(noted.Owner) || byName.IsNamedIn(noted.Contact)).ToList();
+        if (!byName.Name.Any(char.IsLetter) || byName.Is(JournalEntry.Program) || byName.Is(Erased.Name) || (facts.Count == 0 && !Named(journals.SelectMany(journal => journal.Entries)).Any(byName.Is)))
         {
             throw new ErasureRefusedException($"Nothing was erased: nobody called \"{byName.Name}\" is an owner, a contact or a worker here. Write the name as it stands in the journals.");
         }

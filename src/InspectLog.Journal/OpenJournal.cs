@@ -14,7 +14,7 @@ internal sealed class OpenJournal<TState> : IHeldJournal
     private readonly IEntryLog _log;
     private readonly Func<TState, JournalEntry, TState> _apply;
     private readonly TimeProvider _time;
-    private readonly TState _before;
+    private readonly Func<TState> _before;
     private readonly int _soundBytes;
     private volatile Snapshot _now;
 
@@ -24,13 +24,14 @@ internal sealed class OpenJournal<TState> : IHeldJournal
     /// <param name="apply">The state after one more entry.</param>
     /// <param name="time">The clock.</param>
     /// <param name="mustHoldEntries">Whether a journal without an entry is damage.</param>
+    /// <param name="anew">Gives the state before the first entry where it is read again; null where it is always the same.</param>
     public OpenJournal(
-        IEntryLog log, TState before, Func<TState, JournalEntry, TState> apply, TimeProvider time, bool mustHoldEntries = false)
+        IEntryLog log, TState before, Func<TState, JournalEntry, TState> apply, TimeProvider time, bool mustHoldEntries = false, Func<TState>? anew = null)
     {
         _log = log;
         _apply = apply;
         _time = time;
-        _before = before;
+        _before = anew ?? (() => before);
         var journal = JournalContent.Of(log, before, apply, mustHoldEntries);
         Damage = journal.Damage;
         _soundBytes = journal.SoundBytes;
@@ -98,6 +99,11 @@ internal sealed class OpenJournal<TState> : IHeldJournal
                 var state = before(_now.State);
                 _log.Continue(linesAfter(known.Count).Span);
                 _now = new(further.Aggregate(state, _apply), known.AddRange(further));
+                if (further.Exists(entry => entry.Body is PersonErased))
+                {
+                    ReadAnew(); // what it says changes how entries before it are read
+                }
+
                 kept(_now, further);
             }
 
@@ -133,7 +139,7 @@ internal sealed class OpenJournal<TState> : IHeldJournal
     /// <inheritdoc/>
     public void ReadAnew()
     {
-        var journal = JournalContent.Of(_log, _before, _apply, mustHoldEntries: false);
+        var journal = JournalContent.Of(_log, _before(), _apply, mustHoldEntries: false);
         Damage = journal.Damage;
         _now = new(journal.State, journal.Entries);
     }

@@ -52,7 +52,7 @@ public static class ErasureWords
         $"Entry {tombstone.Entry.ToString(CultureInfo.InvariantCulture)}, {Times.DateAndClock(tombstone.Time)}, by {tombstone.By}: {Erased(tombstone)} of one person erased, as asked by {tombstone.Says.AskedBy}. Reason: {tombstone.Says.Reason}.";
 
     private static string Erased(Tombstone tombstone) =>
-        $"{Count((int)tombstone.Says.Count, "entry", "entries")} and {Count(tombstone.Says.Media, "recording or photo", "recordings and photos")}"
+        $"{Count((int)tombstone.Says.CountTaken(), "entry", "entries")} and {Count(tombstone.Says.Media, "recording or photo", "recordings and photos")}"
         + (tombstone.Says.Nameless is { Count: > 0 and var names } ? $", and the name in {Count(names, "entry", "entries")}," : "");
 
     private static IEnumerable<string> Nameless(JournalErasure journal) => journal.Nameless.Count == 0 ? [] :

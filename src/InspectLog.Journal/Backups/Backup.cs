@@ -82,14 +82,14 @@ public sealed class Backup
         }
 
         work.KeepWhatIsThere();
-        var now = _time.GetUtcNow();
+        var (now, erased) = (_time.GetUtcNow(), work.Erased);
         var manifest = new BackupManifest(now, _program, [.. work.Files.OrderBy(file => file.Path, StringComparer.Ordinal)]) { Turn = turn };
         var bytes = manifest.Write();
         stop.ThrowIfCancellationRequested();
         using (var content = new MemoryStream(bytes))
         {
             var staged = _folder.Add(content, bytes.Length, Convert.ToHexStringLower(SHA256.HashData(bytes)));
-            _folder.SwitchTo([.. work.Staged, (staged, BackupManifest.FileName), .. work.Erased.Select(path => (path, BackupFolder.Away))]);
+            _folder.SwitchTo([.. work.Staged, (staged, BackupManifest.FileName), .. erased.Select(path => (path, BackupFolder.Away))]);
         }
 
         return new(now, manifest.Files.Count, manifest.Files.Sum(file => file.Bytes), work.Copied, work.CopiedBytes)
@@ -97,7 +97,7 @@ public sealed class Backup
             Problems = work.Problems,
             Repaired = work.Repaired,
             ReadBack = work.ReadBack,
-            Erased = work.Erased.Count,
+            Erased = erased.Count,
             HasKeys = manifest.HasKeys,
             LeavesKeysOut = !manifest.HasKeys && DataFiles.Of(_from, withKeys: true).Any(DataFiles.IsKey),
         };

@@ -19,7 +19,7 @@ public sealed record PersonErased(string AskedBy, string Reason, IReadOnlyList<I
     public bool Took(long sequence) => Entries.Any(run => run is [var first, var last] && first <= sequence && sequence <= last);
 
     /// <summary>How many entries' bodies were taken out by it.</summary>
-    public long Count => Entries.Sum(run => run is [var first, var last] ? last - first + 1 : 0);
+    public long CountTaken() => Entries.Sum(run => run is [var first, var last] ? last - first + 1 : 0);
 }
 
 /// <summary>An entry that no longer says who made it, so that its hash cannot be worked out again.</summary>

@@ -20,7 +20,7 @@ internal sealed partial class PersonWords
         Name = string.Join(' ', name.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         _patterns =
         [
-            .. contacts.SelectMany(Parts).Append(Name).Distinct(StringComparer.OrdinalIgnoreCase)
+            .. contacts.SelectMany(Parts).Append(Name).Where(part => part.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase)
                 .OrderByDescending(part => part.Length)
                 .Select(Pattern),
         ];
@@ -32,6 +32,9 @@ internal sealed partial class PersonWords
     /// <summary>Whether a text is the person's name and nothing else.</summary>
     public bool Is(string? text) => text is not null
         && string.Equals(string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), Name, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>Whether a contact names the person, and not only in an address.</summary>
+    public bool IsNamedIn(string contact) => IsIn(MailAddress().Replace(contact, " "));
 
     /// <summary>Whether a text names the person, or says how to reach them.</summary>
     public bool IsIn(string? text) => text is not null && _patterns.Exists(pattern => pattern.IsMatch(text));
