@@ -97,9 +97,20 @@ internal sealed class PendingErasure(string root, IDurable durable)
 
         Sync(folders);
         index();
-        Directory.Delete(At(FolderName), recursive: true);
+        if (Directory.Exists(At(FolderName)))
+        {
+            Directory.Delete(At(FolderName), recursive: true);
+        }
+
         File.Delete(At(ListName));
-        durable.SyncFolder(root);
+        try
+        {
+            durable.SyncFolder(root);
+        }
+        catch (Exception problem) when (DiskFailure.Is(problem))
+        {
+            // All of it is done. Should the list be there again after a power cut, it is gone through once more and changes nothing.
+        }
     }
 
     /// <summary>Deletes the files of an index that nobody has open.</summary>

@@ -10,19 +10,19 @@ internal abstract record LifeStep
     private static readonly Gen<int> Any = Gen.Int[0, 5];
     private static readonly Gen<string> Person = Gen.Int[0, 2].Select(at => People[at]);
 
-    public static Gen<LifeStep> Gen { get; } = CsCheck.Gen.Frequency(
-        (2, CsCheck.Gen.Const((LifeStep)new Add())),
-        (5, CsCheck.Gen.Select(Any, Person, CsCheck.Gen.Int[0, 3], (vehicle, by, named) => (LifeStep)new Write(vehicle, by, named < 3 ? People[named] : null))),
-        (4, CsCheck.Gen.Select(Any, Person, (vehicle, by) => (LifeStep)new Say(vehicle, by))),
-        (3, CsCheck.Gen.Select(Any, Person, (vehicle, owner) => (LifeStep)new Own(vehicle, owner))),
-        (3, CsCheck.Gen.Select(Any, Any, (vehicle, note) => (LifeStep)new LeaveOut(vehicle, note))),
-        (2, CsCheck.Gen.Const((LifeStep)new Restart())),
-        (2, CsCheck.Gen.Const((LifeStep)new Crash())),
-        (3, CsCheck.Gen.Const((LifeStep)new BackUp())),
-        (2, CsCheck.Gen.Const((LifeStep)new PutBack())),
-        (3, CsCheck.Gen.Select(Any, CsCheck.Gen.Bool, (vehicle, buyer) => (LifeStep)new Export(vehicle, buyer))),
+    public static Gen<LifeStep> Generated { get; } = Gen.Frequency(
+        (2, Gen.Const((LifeStep)new Add())),
+        (5, Gen.Select(Any, Person, Gen.Int[0, 3], (vehicle, by, named) => (LifeStep)new Write(vehicle, by, named < 3 ? People[named] : null))),
+        (4, Gen.Select(Any, Person, (vehicle, by) => (LifeStep)new Say(vehicle, by))),
+        (3, Gen.Select(Any, Person, (vehicle, owner) => (LifeStep)new Own(vehicle, owner))),
+        (3, Gen.Select(Any, Any, (vehicle, note) => (LifeStep)new LeaveOut(vehicle, note))),
+        (2, Gen.Const((LifeStep)new Restart())),
+        (2, Gen.Const((LifeStep)new Crash())),
+        (3, Gen.Const((LifeStep)new BackUp())),
+        (2, Gen.Const((LifeStep)new PutBack())),
+        (3, Gen.Select(Any, Gen.Bool, (vehicle, buyer) => (LifeStep)new Export(vehicle, buyer))),
         (3, Any.Select(archive => (LifeStep)new Import(archive))),
-        (4, CsCheck.Gen.Select(Person, CsCheck.Gen.Bool, (person, worker) => (LifeStep)new Erase(person, worker))));
+        (4, Gen.Select(Person, Gen.Bool, (person, worker) => (LifeStep)new Erase(person, worker))));
 
     public sealed record Add : LifeStep;
 

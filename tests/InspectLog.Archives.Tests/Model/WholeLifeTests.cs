@@ -12,7 +12,7 @@ public sealed class WholeLifeTests
 
     [Fact]
     [Trait("Takes", "long")]
-    public Task Garage_is_what_the_model_says_whatever_is_done_to_it() => LifeStep.Gen.Array[1, 20].SampleAsync(
+    public Task Garage_is_what_the_model_says_whatever_is_done_to_it() => LifeStep.Generated.Array[1, 20].SampleAsync(
         async steps =>
         {
             using var world = new LifeWorld();

@@ -70,6 +70,12 @@ public sealed class BrokenOffErasureTests : IDisposable
 
             var isBegun = PendingErasure.IsIn(data);
             (before, after) = isBegun ? (before, after + 1) : (before + 1, after);
+            if (!isBegun && SomePerson.Remains(data).Count == 0)
+            {
+                Assert.True(JournalVerifier.Verify(data, _ => true).IsIntact);
+                continue; // killed before the last act, when all was done
+            }
+
             Assert.Equal(!isBegun, JournalVerifier.Verify(data, _ => true).IsIntact);
             IsAllOrNothing(data, isBegun);
         }
