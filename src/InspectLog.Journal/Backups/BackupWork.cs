@@ -32,10 +32,12 @@ internal sealed class BackupWork(
     /// <summary>How many files were read back.</summary>
     public int ReadBack { get; private set; }
 
-    /// <summary>Recordings and photos that the backup has, and that were erased in the data folder since.</summary>
+    /// <summary>What the backup has and was erased in the data folder since: recordings and photos, and with them what was set
+    /// aside and is not there any more.</summary>
     public IReadOnlyList<string> Erased =>
     [
         .. list.Journals.SelectMany(journal => journal.Erased).Distinct().Select(sha256 => $"media/{sha256[..2]}/{sha256}")
+            .Concat(list.Journals.Any(journal => journal.IsErasedSince) ? _before.Keys.Where(IsPassing) : [])
             .Where(path => !_files.ContainsKey(path) && folder.PlaceOf(path) is not null),
     ];
 
@@ -138,6 +140,9 @@ internal sealed class BackupWork(
 
     private bool IsWholeThere(string path) =>
         folder.PlaceOf(path) is { } place && BackupFolder.HashAfresh(place) == DataFiles.NamedBy(path);
+
+    private static bool IsPassing(string path) =>
+        path.StartsWith("set-aside/", StringComparison.Ordinal) || path.EndsWith("/" + Storage.WithheldMediaList.FileName, StringComparison.Ordinal);
 
     private void Keep(string path)
     {

@@ -16,6 +16,9 @@ internal sealed record JournalToBackUp(string Path, long Bytes, string Sha256, s
     /// <summary>Names of the recordings and photos that the backup's journal names, in entries that were erased here since.</summary>
     public IReadOnlyList<string> Erased { get; init; } = [];
 
+    /// <summary>Whether something was erased here since it was backed up.</summary>
+    public bool IsErasedSince { get; init; }
+
     /// <summary>Looks at a journal and at its backup, if there is one. Journals only ever grow: one that is shorter than its
     /// backup, or another, must not take its place.</summary>
     /// <exception cref="IOException">The backup's cannot be read.</exception>
@@ -40,13 +43,17 @@ internal sealed record JournalToBackUp(string Path, long Bytes, string Sha256, s
         }
 
         var (now, then) = (JournalScan.Of(sound), JournalScan.Of(there));
-        return Refused(path, now, then) is { } refusal ? here with { Refusal = refusal } : here with { Erased = [.. ErasedSince(now, then)] };
+        return Refused(path, now, then) is { } refusal ? here with { Refusal = refusal } : here with
+        {
+            IsErasedSince = Tombstones(now) > Tombstones(then),
+            Erased = [.. ErasedSince(now, then).SelectMany(NamedMedia.Of).Select(file => file.Sha256)],
+        };
     }
 
-    private static IEnumerable<string> ErasedSince(JournalScan here, JournalScan there) => there.Entries
-        .Where(entry => !entry.IsWithheld && here.Entries.At(entry.Sequence) is { ErasedBy: not null, IsRestated: false })
-        .SelectMany(NamedMedia.Of)
-        .Select(file => file.Sha256);
+    private static int Tombstones(JournalScan journal) => journal.Entries.Count(entry => entry.Body is Entries.PersonErased);
+
+    private static IEnumerable<JournalEntry> ErasedSince(JournalScan here, JournalScan there) => there.Entries
+        .Where(entry => !entry.IsWithheld && here.Entries.At(entry.Sequence) is { ErasedBy: not null, IsRestated: false });
 
     private static byte[]? Read(string file, out string why)
     {

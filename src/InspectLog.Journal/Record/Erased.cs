@@ -43,6 +43,21 @@ public static class Erased
     internal static IReadOnlyDictionary<long, long> By(IEnumerable<JournalEntry> entries) =>
         entries.Where(entry => entry.ErasedBy is not null).ToDictionary(entry => entry.Sequence, entry => entry.ErasedBy!.Value);
 
+    /// <summary>The same, of tombstones among entries and of what is withheld.</summary>
+    internal static IReadOnlyDictionary<long, long> By(IEnumerable<JournalEntry> entries, IReadOnlyList<long> withheld)
+    {
+        var by = new Dictionary<long, long>();
+        foreach (var tombstone in entries.Where(entry => entry.Body is PersonErased))
+        {
+            foreach (var sequence in withheld.Where(one => one < tombstone.Sequence && ((PersonErased)tombstone.Body!).Took(one)))
+            {
+                by.TryAdd(sequence, tombstone.Sequence);
+            }
+        }
+
+        return by;
+    }
+
     /// <summary>Lines that do not say who made them, and for which no tombstone stands, are not sound: anything could have been
     /// changed in them.</summary>
     internal static List<ScannedLine> Vouched(List<ScannedLine> lines)

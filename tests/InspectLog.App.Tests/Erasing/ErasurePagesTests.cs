@@ -119,7 +119,7 @@ public sealed class ErasurePagesTests
 
     private static (string Name, string Value)[] Fields(IHtmlDocument list, string typed) =>
     [
-        .. list.QuerySelectorAll<IHtmlInputElement>("form[action='/erase'] input").Where(input => input.Name != "typed").Select(input => (input.Name!, input.Value)),
+        .. list.QuerySelectorAll("form[action='/erase'] input").OfType<IHtmlInputElement>().Where(input => input.Name != "typed").Select(input => (input.Name!, input.Value)),
         ("typed", typed),
     ];
 }

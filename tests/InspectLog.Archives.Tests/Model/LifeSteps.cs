@@ -7,22 +7,22 @@ internal abstract record LifeStep
 {
     public static readonly IReadOnlyList<string> People = ["Ana Lindqvist", "Ben Osei", "Tess Okafor"];
 
-    private static readonly Gen<int> Any = Gen.Int[0, 5];
-    private static readonly Gen<string> Person = Gen.Int[0, 2].Select(at => People[at]);
+    private static readonly Gen<int> Which = Gen.Int[0, 5];
+    private static readonly Gen<string> Whoever = Gen.Int[0, 2].Select(at => People[at]);
 
     public static Gen<LifeStep> Generated { get; } = Gen.Frequency(
         (2, Gen.Const((LifeStep)new Add())),
-        (5, Gen.Select(Any, Person, Gen.Int[0, 3], (vehicle, by, named) => (LifeStep)new Write(vehicle, by, named < 3 ? People[named] : null))),
-        (4, Gen.Select(Any, Person, (vehicle, by) => (LifeStep)new Say(vehicle, by))),
-        (3, Gen.Select(Any, Person, (vehicle, owner) => (LifeStep)new Own(vehicle, owner))),
-        (3, Gen.Select(Any, Any, (vehicle, note) => (LifeStep)new LeaveOut(vehicle, note))),
+        (5, Gen.Select(Which, Whoever, Gen.Int[0, 3], (vehicle, by, named) => (LifeStep)new Write(vehicle, by, named < 3 ? People[named] : null))),
+        (4, Gen.Select(Which, Whoever, (vehicle, by) => (LifeStep)new Say(vehicle, by))),
+        (3, Gen.Select(Which, Whoever, (vehicle, owner) => (LifeStep)new Own(vehicle, owner))),
+        (3, Gen.Select(Which, Which, (vehicle, note) => (LifeStep)new LeaveOut(vehicle, note))),
         (2, Gen.Const((LifeStep)new Restart())),
         (2, Gen.Const((LifeStep)new Crash())),
         (3, Gen.Const((LifeStep)new BackUp())),
         (2, Gen.Const((LifeStep)new PutBack())),
-        (3, Gen.Select(Any, Gen.Bool, (vehicle, buyer) => (LifeStep)new Export(vehicle, buyer))),
-        (3, Any.Select(archive => (LifeStep)new Import(archive))),
-        (4, Gen.Select(Person, Gen.Bool, (person, worker) => (LifeStep)new Erase(person, worker))));
+        (3, Gen.Select(Which, Gen.Bool, (vehicle, buyer) => (LifeStep)new Export(vehicle, buyer))),
+        (3, Which.Select(archive => (LifeStep)new Import(archive))),
+        (4, Gen.Select(Whoever, Gen.Bool, (person, worker) => (LifeStep)new Erase(person, worker))));
 
     public sealed record Add : LifeStep;
 

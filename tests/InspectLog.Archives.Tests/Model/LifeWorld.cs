@@ -213,9 +213,9 @@ internal sealed class LifeWorld : IDisposable
         _garage.Erase(Keeper, request);
         foreach (var (vehicle, (entries, restated, isChanged)) in after)
         {
+            Assert.Equal(entries.Count + (isChanged ? 1 + restated.Count : 0), _garage.Entries(vehicle).Count);
             _model.Vehicles[vehicle] = entries;
             Acknowledge(vehicle, (_, _) => "");
-            Assert.Equal(entries.Count + (isChanged ? 1 + restated.Count : 0), _garage.Entries(vehicle).Count);
         }
 
         if (asWorker)

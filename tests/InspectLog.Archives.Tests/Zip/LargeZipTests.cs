@@ -144,9 +144,12 @@ public sealed class LargeZipTests : IDisposable
     }
 
     /// <summary>So many zeros, without room for them.</summary>
-    private sealed class Zeros(long length) : Stream
+    private sealed class Zeros : Stream
     {
-        private long _left = length;
+        private readonly long _length;
+        private long _left;
+
+        public Zeros(long length) => (_length, _left) = (length, length);
 
         public override bool CanRead => true;
 
@@ -154,9 +157,9 @@ public sealed class LargeZipTests : IDisposable
 
         public override bool CanWrite => false;
 
-        public override long Length => length;
+        public override long Length => _length;
 
-        public override long Position { get => length - _left; set => throw new NotSupportedException(); }
+        public override long Position { get => _length - _left; set => throw new NotSupportedException(); }
 
         public override int Read(byte[] buffer, int offset, int count)
         {
