@@ -1,4 +1,3 @@
-using InspectLog.App.Erasing;
 using InspectLog.App.Ui;
 using InspectLog.Archives.BagIt;
 using InspectLog.Archives.Checking;
@@ -32,7 +31,7 @@ internal static class ArchiveText
         foreach (var entry in facts.WithheldEntries)
             output.WriteLine($"  {(entry.ErasedBy is { } by ? $"Erased, as entry {by} says" : "Withheld")}: what entry {entry.Sequence} says ({entry.Kind}, {entry.Actor}){(entry.IsRestated ? "; it is said again without the person" : "")}.");
         foreach (var tombstone in facts.Vehicle.Erasures)
-            output.WriteLine($"  {ErasureWords.Of(tombstone)}");
+            output.WriteLine($"  {TombstoneWords.Of(tombstone)}");
         foreach (var (file, copy) in facts.Withheld)
             output.WriteLine($"  Withheld: {file.Sha256} ({file.Type}, {file.Bytes} bytes){(copy is null ? "" : "; a copy stands in its place, which only its maker vouches for")}.");
         output.WriteLine($"  Hash of the last entry: {facts.Head}");

@@ -1,4 +1,3 @@
-using InspectLog.App.Erasing;
 using InspectLog.App.Ui;
 using InspectLog.Journal.Storage;
 using InspectLog.Journal.Verification;
@@ -35,7 +34,7 @@ internal static class JournalText
         if (Sheets(report) is { } sheets)
             output.WriteLine($"  {sheets}");
         foreach (var tombstone in report.Erasures)
-            output.WriteLine($"  Erased: {Numbers(report.ErasedBy(tombstone.Entry))}. {ErasureWords.Of(tombstone)}");
+            output.WriteLine($"  Erased: {Numbers(report.ErasedBy(tombstone.Entry))}. {TombstoneWords.Of(tombstone)}");
         if (report.Entries > 0)
             output.WriteLine($"  Hash of the last: {report.LastHash}");
         if (report.Head.Length > 0)

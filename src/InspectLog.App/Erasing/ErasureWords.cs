@@ -2,7 +2,6 @@ using System.Globalization;
 using InspectLog.App.Ui;
 using InspectLog.Journal.Erasing;
 using InspectLog.Journal.Record;
-using InspectLog.Journal.State;
 
 namespace InspectLog.App.Erasing;
 
@@ -46,14 +45,6 @@ public static class ErasureWords
         .. plan.Backups.Select(backup => backup.WhatToDo),
         .. plan.Backups.Count == 0 ? new[] { "No backup of this garage is known here. If there is one elsewhere, back up into it again, or destroy it." } : [],
     ];
-
-    /// <summary>A tombstone: "Entry 40, 25 November 2026, 11:30, by Tess: 3 entries and 1 recording or photo, asked for by …".</summary>
-    public static string Of(Tombstone tombstone) =>
-        $"Entry {tombstone.Entry.ToString(CultureInfo.InvariantCulture)}, {Times.DateAndClock(tombstone.Time)}, by {tombstone.By}: {Erased(tombstone)} of one person erased, as asked by {tombstone.Says.AskedBy}. Reason: {tombstone.Says.Reason}.";
-
-    private static string Erased(Tombstone tombstone) =>
-        $"{Count((int)tombstone.Says.CountTaken(), "entry", "entries")} and {Count(tombstone.Says.Media, "recording or photo", "recordings and photos")}"
-        + (tombstone.Says.Nameless is { Count: > 0 and var names } ? $", and the name in {Count(names, "entry", "entries")}," : "");
 
     private static IEnumerable<string> Nameless(JournalErasure journal) => journal.Nameless.Count == 0 ? [] :
         [$"{Count(journal.Nameless.Count, "entry", "entries")} by the person, {Runs(journal.Nameless)}: no longer {(journal.Nameless.Count == 1 ? "says" : "say")} by whom and with which device; the rest stays"];

@@ -14,7 +14,7 @@ namespace InspectLog.Archives.Tests.Checking;
 public sealed class LargeArchiveBytesTests : IDisposable
 {
     private const int Photos = 3;
-    private const int PhotoBytes = 900_000;
+    private const int PhotoBytes = 960_000;
     private const int Few = 200;
 
     private readonly TempFolder _garage = new();
