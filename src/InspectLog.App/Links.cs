@@ -23,6 +23,12 @@ public static class Links
     /// <summary>What journals lack of what was noted of them.</summary>
     public const string Losses = "/losses";
 
+    /// <summary>Erases what is known of one person.</summary>
+    public const string Erase = "/erase";
+
+    /// <summary>Lists what would go.</summary>
+    public const string ErasureList = "/erase/list";
+
     /// <summary>Backups of the garage.</summary>
     public const string Backup = "/backup";
 

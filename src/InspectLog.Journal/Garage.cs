@@ -169,10 +169,13 @@ public sealed partial class Garage : IDisposable
 
     private OpenJournal<VehicleState> OpenVehicle(string id) => new(
         new JournalFile(_folder.Journal(id), _durable, _latches.OfVehicle(id, () => FindVehicle(id)?.Name ?? id)),
-        VehicleState.Before(id) with { CameIn = CameIn.In(_folder.Vehicle(id)) },
+        Before(id),
         (state, entry) => state.Apply(entry),
         _time,
-        mustHoldEntries: true);
+        mustHoldEntries: true,
+        anew: () => Before(id));
+
+    private VehicleState Before(string id) => VehicleState.Before(id) with { CameIn = CameIn.In(_folder.Vehicle(id)) };
 
     /// <summary>The journal of a vehicle that has no place yet.</summary>
     private JournalFile NewFile(string folder) => new(Path.Combine(folder, DataFolder.JournalName), _durable, _latches.Adding);

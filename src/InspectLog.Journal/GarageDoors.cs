@@ -21,6 +21,7 @@ public sealed partial class Garage
         _durable = durable;
         _lock = @lock;
         _latches = new WriteLatches(IsLookedAtOnly ? LookedAtOnly : null);
+        var erasure = EndErasure(folder, durable, IsLookedAtOnly);
         var media = new MediaStore(folder.Media, durable, _latches.Media);
         Media = media;
         Sheets = new SheetStore(folder.Sheets, durable, _latches.Sheets);
@@ -45,7 +46,7 @@ public sealed partial class Garage
         }
 
         _index = new GarageIndex(IsLookedAtOnly ? null : folder.Index, wording?.Invoke(Sheets) ?? new PlainWording(), JournalsForIndex, progress);
-        _foundAtOpening = recovery.Found;
+        _foundAtOpening = erasure is null ? recovery.Found : [erasure, .. recovery.Found];
         KeepNoted(_index.Lost);
         _losses = FindLosses();
         NoteVehicles();

@@ -7,13 +7,14 @@ namespace InspectLog.Journal;
 
 /// <summary>One journal: where it is kept, and what its entries say. Appends are made one after the other; reading needs
 /// no lock. What is in memory was read back from the very bytes that are on disk.</summary>
-internal sealed class OpenJournal<TState>
+internal sealed class OpenJournal<TState> : IHeldJournal
     where TState : class
 {
     private readonly Lock _appending = new();
     private readonly IEntryLog _log;
     private readonly Func<TState, JournalEntry, TState> _apply;
     private readonly TimeProvider _time;
+    private readonly Func<TState> _before;
     private readonly int _soundBytes;
     private volatile Snapshot _now;
 
@@ -23,12 +24,14 @@ internal sealed class OpenJournal<TState>
     /// <param name="apply">The state after one more entry.</param>
     /// <param name="time">The clock.</param>
     /// <param name="mustHoldEntries">Whether a journal without an entry is damage.</param>
+    /// <param name="anew">Gives the state before the first entry where it is read again; null where it is always the same.</param>
     public OpenJournal(
-        IEntryLog log, TState before, Func<TState, JournalEntry, TState> apply, TimeProvider time, bool mustHoldEntries = false)
+        IEntryLog log, TState before, Func<TState, JournalEntry, TState> apply, TimeProvider time, bool mustHoldEntries = false, Func<TState>? anew = null)
     {
         _log = log;
         _apply = apply;
         _time = time;
+        _before = anew ?? (() => before);
         var journal = JournalContent.Of(log, before, apply, mustHoldEntries);
         Damage = journal.Damage;
         _soundBytes = journal.SoundBytes;
@@ -96,6 +99,11 @@ internal sealed class OpenJournal<TState>
                 var state = before(_now.State);
                 _log.Continue(linesAfter(known.Count).Span);
                 _now = new(further.Aggregate(state, _apply), known.AddRange(further));
+                if (further.Exists(entry => entry.Body is PersonErased))
+                {
+                    ReadAnew(); // what it says changes how entries before it are read
+                }
+
                 kept(_now, further);
             }
 
@@ -111,6 +119,29 @@ internal sealed class OpenJournal<TState>
         var bytes = _log.SetAside(_soundBytes, into);
         Damage = null;
         Append(JournalEntry.Program, _ => [new TailSetAside(Path.GetFileName(into), bytes)], (_, _) => { });
+    }
+
+    /// <inheritdoc/>
+    public void Hold() => _appending.Enter();
+
+    /// <inheritdoc/>
+    public void Release() => _appending.Exit();
+
+    /// <inheritdoc/>
+    public byte[] Bytes()
+    {
+        using var stream = _log.OpenAfresh();
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
+    }
+
+    /// <inheritdoc/>
+    public void ReadAnew()
+    {
+        var journal = JournalContent.Of(_log, _before(), _apply, mustHoldEntries: false);
+        Damage = journal.Damage;
+        _now = new(journal.State, journal.Entries);
     }
 
     /// <summary>Returns when no append is under way.</summary>

@@ -33,9 +33,9 @@ public sealed class EveryPageTests(BrowserFixture fixture, DemoFixture demo, ITe
         await visit.Page.GotoAsync("/vehicles/teasel");
         var closed = await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Look at it again" }).First.GetAttributeAsync("href");
         var addresses = await PageCrawl.AddressesAsync(
-            visit.Page, "/", "/vehicles/marigold", "/vehicles/teasel", closed!, $"{closed}/report", "/find?words=lead");
+            visit.Page, "/", "/vehicles/marigold", "/vehicles/teasel", closed!, $"{closed}/report", "/find?words=lead", "/losses");
         Assert.Superset(
-            new HashSet<string> { "/vehicles/new", "/vehicles/marigold/journal", "/vehicles/marigold/parts/new", "/vehicles/marigold/trends/lead-resistance?sheet=ignition-breakerless&by=date&place=4", "/instruments", "/sheets", "/words", "/about", "/import", "/backup", "/vehicles/marigold/archive" },
+            new HashSet<string> { "/vehicles/new", "/vehicles/marigold/journal", "/vehicles/marigold/parts/new", "/vehicles/marigold/trends/lead-resistance?sheet=ignition-breakerless&by=date&place=4", "/instruments", "/sheets", "/words", "/about", "/import", "/backup", "/erase", "/losses", "/vehicles/marigold/archive" },
             addresses.ToHashSet());
         return addresses;
     }

@@ -26,7 +26,7 @@ public sealed partial class ReportFiles(string webRoot) : IReadableParts
         yield return new(ArchiveLayout.Readings, (to, stop) => to.WriteAsync(ReadingsTable.Of(record.Vehicle, sheets), stop).AsTask());
         var style = File.ReadAllText(Path.Combine(webRoot, Assets.In(webRoot)["app.css"].TrimStart('/')));
         var workshop = WorkshopReading.Of(record.Source.DataFolder).State;
-        var withheld = record.Entries.Count(entry => entry.IsWithheld);
+        var withheld = record.Entries.Count(entry => entry is { IsWithheld: true, IsRestated: false });
         foreach (var inspection in record.Vehicle.Inspections.Where(one => one.IsClosed))
         {
             if (BenchScene.Of(record.Vehicle, sheets, inspection.Number) is { } scene)

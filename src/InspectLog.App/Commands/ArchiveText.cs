@@ -29,7 +29,9 @@ internal static class ArchiveText
 
         output.WriteLine($"  {facts.Vehicle.Name}: {facts.Entries.Count} entries, {facts.Named.Count - facts.Withheld.Count} recordings and photos, {facts.Sheets.Count} check sheets.");
         foreach (var entry in facts.WithheldEntries)
-            output.WriteLine($"  Withheld: what entry {entry.Sequence} says ({entry.Kind}, {entry.Actor}).");
+            output.WriteLine($"  {(entry.ErasedBy is { } by ? $"Erased, as entry {by} says" : "Withheld")}: what entry {entry.Sequence} says ({entry.Kind}, {entry.Actor}){(entry.IsRestated ? "; it is said again without the person" : "")}.");
+        foreach (var tombstone in facts.Vehicle.Erasures)
+            output.WriteLine($"  {TombstoneWords.Of(tombstone)}");
         foreach (var (file, copy) in facts.Withheld)
             output.WriteLine($"  Withheld: {file.Sha256} ({file.Type}, {file.Bytes} bytes){(copy is null ? "" : "; a copy stands in its place, which only its maker vouches for")}.");
         output.WriteLine($"  Hash of the last entry: {facts.Head}");

@@ -11,22 +11,26 @@ internal sealed class BackupVerb : Verb
     private readonly Option<string> _to = new("--to") { Description = "Folder of the backup: empty, not there yet, or with an earlier backup of this data folder, which is brought up to date.", HelpName = "DIR", Required = true };
     private readonly Option<bool> _withKeys = new("--with-keys") { Description = "Take the private keys of seals and certificates along. Whoever has the backup can then make seals in this workshop's name." };
 
+    private readonly Option<bool> _all = new("--all") { Description = "Read all of the backup back, and not what is new and a tenth of the rest only." };
+
     public BackupVerb(Surroundings surroundings)
         : base(
             "backup",
-            "Copy all that cannot be made again into another folder, and read back what was written. Only what is not there yet is copied; broken off, it goes on the next time. The garage may be in use.",
+            "Copy all that cannot be made again into another folder, and read back what was written. Only what is not there yet is copied, and of what is there a tenth is read, another one each time; broken off, it goes on the next time. The garage may be in use.",
             surroundings)
     {
         _to.Validators.Add(given => PathGiven.RefuseEmpty(given, "--to needs the name of a folder."));
         Add(_data);
         Add(_to);
         Add(_withKeys);
+        Add(_all);
     }
 
     public override IReadOnlyList<string> Examples =>
     [
         "inspectlog backup --to /media/stick/garage",
         "inspectlog backup --data /srv/garage --to /media/stick/garage --with-keys",
+        "inspectlog backup --to /media/stick/garage --all",
     ];
 
     protected override Task<int> RunAsync(ParseResult arguments, CancellationToken stop)
@@ -35,9 +39,10 @@ internal sealed class BackupVerb : Verb
         try
         {
             var outcome = new Backup(data, to, Surroundings.Time, ProgramName.WithVersion)
-                .Run(arguments.GetValue(_withKeys), new BytesProgress(Surroundings.Error, Surroundings.Time), stop);
+                .Run(arguments.GetValue(_withKeys), arguments.GetValue(_all), new BytesProgress(Surroundings.Error, Surroundings.Time), stop);
             Surroundings.Out.WriteLine($"Backed up: {BackupWords.Of(outcome)}");
-            foreach (var line in outcome.Problems.Select(problem => $"NOT WHOLE: {problem}").Concat(outcome.Repaired).Append(BackupWords.Keys(outcome)).OfType<string>())
+            Surroundings.Out.WriteLine(BackupWords.ReadBack(outcome.ReadBack, outcome.Files));
+            foreach (var line in outcome.Problems.Select(problem => $"NOT WHOLE: {problem}").Concat(outcome.Repaired).Append(BackupWords.Erased(outcome)).Append(BackupWords.Keys(outcome)).OfType<string>())
                 Surroundings.Out.WriteLine(line);
             Note(data, outcome, to);
             return Task.FromResult(outcome.IsWhole ? ExitCodes.Done : ExitCodes.No);

@@ -29,6 +29,7 @@ internal static class CommandLine
             new VerifyVerb(surroundings),
             new BackupVerb(surroundings),
             new RestoreVerb(surroundings),
+            new EraseVerb(surroundings),
             new SealVerb(surroundings),
             new SealKeyVerb(surroundings),
             new RebuildVerb(surroundings),

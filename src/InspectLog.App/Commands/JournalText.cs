@@ -33,6 +33,8 @@ internal static class JournalText
         output.WriteLine($"  Sound entries: {report.Entries}{Hidden(report)}. {Files(report)}");
         if (Sheets(report) is { } sheets)
             output.WriteLine($"  {sheets}");
+        foreach (var tombstone in report.Erasures)
+            output.WriteLine($"  Erased: {Numbers(report.ErasedBy(tombstone.Entry))}. {TombstoneWords.Of(tombstone)}");
         if (report.Entries > 0)
             output.WriteLine($"  Hash of the last: {report.LastHash}");
         if (report.Head.Length > 0)
@@ -46,7 +48,9 @@ internal static class JournalText
             output.WriteLine($"  {loss.WhatIsWrong}");
         if (report.IsMediaMissing)
             output.WriteLine("  The folder media is missing, and journals name recordings or photos in it.");
-        if (!report.IsWhole)
+        if (report.IsErasureUnfinished)
+            output.WriteLine("  The erasing of a person's data was begun here and is not done. Start InspectLog on this folder: it is gone on with then.");
+        if (report.Losses.Count > 0 || report.IsMediaMissing)
             output.WriteLine("  Put what is missing back from a copy of the data folder.");
     }
 

@@ -7,6 +7,7 @@ using InspectLog.App.Bench.Photos;
 using InspectLog.App.Bench.Then;
 using InspectLog.App.Crew;
 using InspectLog.App.Devices;
+using InspectLog.App.Erasing;
 using InspectLog.App.Garages;
 using InspectLog.App.Instruments;
 using InspectLog.App.Listening;
@@ -125,6 +126,7 @@ public static class WebHost
         services.AddSingleton(_ => garage());
         services.AddSingleton(found => new SheetLibrary(found.GetRequiredService<Garage>().Sheets));
         services.AddSingleton(_ => options.Speech());
+        services.AddSingleton<FormReach>();
         services.AddSingleton<BenchEvents>();
         services.AddSingleton(new SpeechLoading(options.LoadsSpeechAtStart));
         services.AddSingleton<TranscriptionSignal>();
@@ -204,6 +206,7 @@ public static class WebHost
         pages.MapArchives();
         pages.MapImports();
         pages.MapBackups();
+        pages.MapErasing();
         pages.MapMedia();
         pages.MapDevices();
         pages.MapPairing();

@@ -13,7 +13,7 @@ public static class WithheldWords
     /// <summary>"#12, reading decided, 25 November 2026, 11:30, by Tess Okafor".</summary>
     public static string Of(WithheldEntry entry) => string.Create(
         CultureInfo.InvariantCulture,
-        $"#{entry.Sequence}, {entry.Kind.Replace('-', ' ')}, {Times.DateAndClock(entry.Time)}, by {entry.Actor}");
+        $"#{entry.Sequence}, {entry.Kind.Replace('-', ' ')}, {Times.DateAndClock(entry.Time)}, by {entry.Actor}{(entry.ErasedBy is { } by ? $"; erased, as entry {by} says" : "")}");
 
     /// <summary>Those that may have said something of an inspection, in one sentence; null where there are none.</summary>
     public static string? InOneSentence(VehicleState vehicle, InspectionState inspection)

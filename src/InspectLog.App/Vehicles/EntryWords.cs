@@ -65,6 +65,9 @@ public static class EntryWords
             InspectionClosed => "Inspection closed",
             WorkshopNoted n => $"Noted that the workshop’s own journal has {Count((int)n.Entries, "entry", "entries")}",
             TailSetAside t => $"The journal ended in a line that was not whole; its {t.Bytes} bytes were set aside in {t.File}",
+            PersonErased e => $"What was known of one person was erased: {Count((int)e.CountTaken(), "entry", "entries")} and {Count(e.Media, "recording or photo", "recordings and photos")}{(e.Nameless is { Count: > 0 and var names } ? $", and the name in {Count(names, "entry", "entries")}" : "")}. Asked by {e.AskedBy}. Reason: {e.Reason}",
+            EntryRestated r => $"What entry {r.Entry} said, said again without the person that was erased",
+            null when entry.ErasedBy is { } by => $"Erased, as entry {by} says ({entry.Kind})",
             null when entry.IsWithheld => $"Withheld ({entry.Kind})",
             _ => $"An entry of the kind {entry.Kind}, which this version of the program cannot read",
         };

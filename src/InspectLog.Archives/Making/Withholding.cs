@@ -17,7 +17,7 @@ public static class Withholding
         return entries
             .Where(entry => (profile.WithholdsPrivateFacts && entry.Kind == PrivateFacts)
                 || leftOut.Contains(entry.Sequence)
-                || (About(entry.Body) is { } capture && leftOut.Contains(capture)))
+                || (AboutCapture.Of(entry.Body) is { } capture && leftOut.Contains(capture)))
             .Select(entry => entry.Sequence)
             .ToHashSet();
     }
@@ -32,18 +32,4 @@ public static class Withholding
             .Where(capture => capture.History.IsLeftOutOfReport)
             .Select(capture => capture.Sequence),
     ];
-
-    /// <summary>The note or photo of which an entry says something in words or pictures; null where it does not.</summary>
-    private static long? About(EntryBody? body) => body switch
-    {
-        AmendableBody { Amends: { } first } => first,
-        TranscriptMade transcript => transcript.Recording,
-        WordsCorrected corrected => corrected.Recording,
-        TranscriptFailed failed => failed.Recording,
-        FindingsProposed proposed => proposed.Recording,
-        CommandHeard heard => heard.Recording,
-        CommandDone done => done.Recording,
-        EntryWithdrawn withdrawn => withdrawn.Entry,
-        _ => null,
-    };
 }

@@ -4,7 +4,7 @@ using InspectLog.Journal.Storage;
 namespace InspectLog.Journal.Backups;
 
 /// <summary>Copies a data folder into another folder, so that it can be put back. Only what is not there with the right hash is
-/// copied; all of it is read back. The data folder may be in use meanwhile: nothing in it is written.</summary>
+/// copied and read back; of what was there already a tenth is read, another one each time, or all. The data folder may be in use meanwhile: nothing in it is written.</summary>
 public sealed class Backup
 {
     private readonly string _from;
@@ -34,19 +34,20 @@ public sealed class Backup
 
     /// <summary>Makes the backup, or brings the one that is there up to date.</summary>
     /// <param name="withKeys">Whether the keys of seals and certificates go into it. Those that are in it stay.</param>
+    /// <param name="all">Whether all that is there is read back; else what is new and a tenth of the rest, in turn.</param>
     /// <param name="progress">Is told how far it is.</param>
     /// <param name="stop">Gives it up; what is there stays as good as it was.</param>
     /// <exception cref="BackupRefusedException">The folder is not fit, or a journal is not what was backed up before. Nothing was
     /// changed.</exception>
     /// <exception cref="IOException">Something could not be read or written; the earlier backup is as good as it was.</exception>
-    public BackupOutcome Run(bool withKeys = false, IProgress<BackupProgress>? progress = null, CancellationToken stop = default)
+    public BackupOutcome Run(bool withKeys = false, bool all = false, IProgress<BackupProgress>? progress = null, CancellationToken stop = default)
     {
         ThrowIfUnfit();
         using var taken = _folder.Take();
         try
         {
             _folder.TidyUp();
-            return Run(new BackupList(_from, _folder, withKeys), progress, stop);
+            return Run(new BackupList(_from, _folder, withKeys), all, progress, stop);
         }
         catch (IOException full) when (LatchWords.IsDiskFull(full))
         {
@@ -65,10 +66,11 @@ public sealed class Backup
         }
     }
 
-    private BackupOutcome Run(BackupList list, IProgress<BackupProgress>? progress, CancellationToken stop)
+    private BackupOutcome Run(BackupList list, bool all, IProgress<BackupProgress>? progress, CancellationToken stop)
     {
         list.ThrowIfRefused();
-        var work = new BackupWork(_from, _folder, list, progress, stop);
+        var turn = ((list.Before?.Turn ?? 0) + 1) % BackupManifest.Turns;
+        var work = new BackupWork(_from, _folder, list, all ? null : turn, progress, stop);
         foreach (var path in list.Others.OrderByDescending(path => DataFiles.NamedBy(path) is not null).ThenBy(path => path, StringComparer.Ordinal))
         {
             work.Take(path);
@@ -80,20 +82,22 @@ public sealed class Backup
         }
 
         work.KeepWhatIsThere();
-        var now = _time.GetUtcNow();
-        var manifest = new BackupManifest(now, _program, [.. work.Files.OrderBy(file => file.Path, StringComparer.Ordinal)]);
+        var (now, erased) = (_time.GetUtcNow(), work.Erased);
+        var manifest = new BackupManifest(now, _program, [.. work.Files.OrderBy(file => file.Path, StringComparer.Ordinal)]) { Turn = turn };
         var bytes = manifest.Write();
         stop.ThrowIfCancellationRequested();
         using (var content = new MemoryStream(bytes))
         {
             var staged = _folder.Add(content, bytes.Length, Convert.ToHexStringLower(SHA256.HashData(bytes)));
-            _folder.SwitchTo([.. work.Staged, (staged, BackupManifest.FileName)]);
+            _folder.SwitchTo([.. work.Staged, (staged, BackupManifest.FileName), .. erased.Select(path => (path, BackupFolder.Away))]);
         }
 
         return new(now, manifest.Files.Count, manifest.Files.Sum(file => file.Bytes), work.Copied, work.CopiedBytes)
         {
             Problems = work.Problems,
             Repaired = work.Repaired,
+            ReadBack = work.ReadBack,
+            Erased = erased.Count,
             HasKeys = manifest.HasKeys,
             LeavesKeysOut = !manifest.HasKeys && DataFiles.Of(_from, withKeys: true).Any(DataFiles.IsKey),
         };

@@ -11,6 +11,9 @@ namespace InspectLog.Journal.Backups;
 /// finds it goes through it again. So the backup is the earlier one or the newer one, whenever it is broken off.</remarks>
 internal sealed class BackupFolder(string root, IDurable durable)
 {
+    /// <summary>The place of what is taken away.</summary>
+    public const string Away = "";
+
     private const string LockName = "inspectlog-backup.lock";
     private const string SwitchName = "switch.json";
     private const string Incoming = "incoming";
@@ -83,7 +86,7 @@ internal sealed class BackupFolder(string root, IDurable durable)
     /// <param name="files">Where each is, and where it belongs.</param>
     public void SwitchTo(IReadOnlyList<(string From, string To)> files)
     {
-        foreach (var (_, to) in files)
+        foreach (var (_, to) in files.Where(file => file.To != Away))
         {
             MakeFolderOf(to);
         }
@@ -105,10 +108,17 @@ internal sealed class BackupFolder(string root, IDurable durable)
         var moves = Switch();
         foreach (var (from, to) in moves.Where(one => File.Exists(At(one.From))))
         {
-            File.Move(At(from), At(to), overwrite: true);
+            if (to == Away)
+            {
+                File.Delete(At(from));
+            }
+            else
+            {
+                File.Move(At(from), At(to), overwrite: true);
+            }
         }
 
-        foreach (var folder in moves.Select(one => Path.GetDirectoryName(At(one.To))!).Distinct())
+        foreach (var folder in moves.Select(one => Path.GetDirectoryName(At(one.To == Away ? one.From : one.To))!).Distinct())
         {
             durable.SyncFolder(folder);
         }

@@ -15,6 +15,9 @@ public sealed record BackedUpFile(string Path, long Bytes, string Sha256);
 /// <param name="Files">Every file of it.</param>
 public sealed record BackupManifest(DateTimeOffset Time, string Program, IReadOnlyList<BackedUpFile> Files)
 {
+    /// <summary>Into how many parts the files are parted that are read back in turn.</summary>
+    public const int Turns = 10;
+
     internal const string FileName = "backup.json";
 
     private const int Version = 1;
@@ -28,12 +31,21 @@ public sealed record BackupManifest(DateTimeOffset Time, string Program, IReadOn
         RespectRequiredConstructorParameters = true,
     };
 
+    /// <summary>Which part of the files that were there before was read back when it was made: 0 to 9.</summary>
+    public int Turn { get; init; }
+
+    /// <summary>Whether a file is of a part.</summary>
+    /// <param name="file">A file that is named by its hash.</param>
+    /// <param name="turn">The part.</param>
+    internal static bool IsOfTurn(BackedUpFile file, int turn) =>
+        int.Parse(file.Sha256.AsSpan(0, 6), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture) % Turns == turn;
+
     /// <summary>Whether it holds the keys.</summary>
     public bool HasKeys => Files.Any(file => DataFiles.IsKey(file.Path));
 
     /// <summary>The file.</summary>
     internal byte[] Write() => JsonSerializer.SerializeToUtf8Bytes(
-        new Json(Version, Time.UtcDateTime.ToString(TimeFormat, CultureInfo.InvariantCulture), Program, Files), Format);
+        new Json(Version, Time.UtcDateTime.ToString(TimeFormat, CultureInfo.InvariantCulture), Program, Files, Turn), Format);
 
     /// <summary>Reads the file.</summary>
     /// <exception cref="FormatException">It is none that is known here, in a clause.</exception>
@@ -44,7 +56,7 @@ public sealed record BackupManifest(DateTimeOffset Time, string Program, IReadOn
             var read = JsonSerializer.Deserialize<Json>(bytes, Format) ?? throw new FormatException("it is empty");
             return read.Version != Version ? throw new FormatException($"it is of version {read.Version}, which is not known here. Look for a newer InspectLog")
                 : read.Files.FirstOrDefault(file => !IsWithin(file.Path)) is { } file ? throw new FormatException($"it names {file.Path}, which leads elsewhere")
-                : new(DateTimeOffset.ParseExact(read.Time, TimeFormat, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal), read.Program, read.Files);
+                : new(DateTimeOffset.ParseExact(read.Time, TimeFormat, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal), read.Program, read.Files) { Turn = Math.Clamp(read.Turn, 0, Turns - 1) };
         }
         catch (JsonException problem)
         {
@@ -57,5 +69,5 @@ public sealed record BackupManifest(DateTimeOffset Time, string Program, IReadOn
         && !path.Contains('\\', StringComparison.Ordinal) && !path.Contains(':', StringComparison.Ordinal) && !path.Any(char.IsControl)
         && path.Split('/').All(part => part is not ("" or "." or ".."));
 
-    private sealed record Json(int Version, string Time, string Program, IReadOnlyList<BackedUpFile> Files);
+    private sealed record Json(int Version, string Time, string Program, IReadOnlyList<BackedUpFile> Files, int Turn = 0);
 }

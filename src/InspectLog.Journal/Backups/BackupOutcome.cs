@@ -19,6 +19,12 @@ public sealed record BackupOutcome(DateTimeOffset Time, int Files, long Bytes, i
     /// <summary>Files of the backup that were damaged and are made good.</summary>
     public IReadOnlyList<string> Repaired { get; init; } = [];
 
+    /// <summary>How many of its files were read back this time: all that were copied, and of the others all or a tenth.</summary>
+    public int ReadBack { get; init; }
+
+    /// <summary>What was erased in the data folder since and was taken out of the backup, in files.</summary>
+    public int Erased { get; init; }
+
     /// <summary>Whether the keys are in it.</summary>
     public bool HasKeys { get; init; }
 

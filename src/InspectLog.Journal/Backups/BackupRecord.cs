@@ -21,6 +21,12 @@ public sealed record BackupSettings(string? Folder, bool Nightly, int RemindAfte
 /// <param name="Failure">Why the last one that was begun failed, in words; null where it did not.</param>
 public sealed record LastBackup(DateTimeOffset? Done, string? To, IReadOnlyList<string> Problems, DateTimeOffset? Tried, string? Failure)
 {
+    /// <summary>How many files the last one that was completed holds; null where that was not noted.</summary>
+    public int? Files { get; init; }
+
+    /// <summary>How many of them were read back then.</summary>
+    public int? ReadBack { get; init; }
+
     /// <summary>None was ever made.</summary>
     public static LastBackup None { get; } = new(null, null, [], null, null);
 }
@@ -48,7 +54,7 @@ public sealed class BackupRecord(string dataFolder)
     /// <summary>Notes a backup that was completed.</summary>
     /// <exception cref="IOException">It could not be noted.</exception>
     public void Completed(BackupOutcome outcome, string to) =>
-        Write(LastFile, Last with { Done = outcome.Time, To = Path.GetFullPath(to), Problems = outcome.Problems, Failure = null });
+        Write(LastFile, Last with { Done = outcome.Time, To = Path.GetFullPath(to), Problems = outcome.Problems, Failure = null, Files = outcome.Files, ReadBack = outcome.ReadBack });
 
     /// <summary>Notes that one is begun by night.</summary>
     /// <exception cref="IOException">It could not be noted.</exception>

@@ -3,7 +3,14 @@ using InspectLog.Journal.Verification;
 namespace InspectLog.Journal.Backups;
 
 /// <summary>Takes file after file into a backup. What fits already stays; what does not is copied and read back.</summary>
-internal sealed class BackupWork(string from, BackupFolder folder, BackupList list, IProgress<BackupProgress>? progress, CancellationToken stop)
+/// <param name="from">The data folder.</param>
+/// <param name="folder">The backup.</param>
+/// <param name="list">What is to be backed up.</param>
+/// <param name="turn">Which part is read back of the files that were there before and never change; null for all.</param>
+/// <param name="progress">Is told how far it is.</param>
+/// <param name="stop">Gives it up.</param>
+internal sealed class BackupWork(
+    string from, BackupFolder folder, BackupList list, int? turn, IProgress<BackupProgress>? progress, CancellationToken stop)
 {
     private readonly Dictionary<string, BackedUpFile> _before =
         (list.Before?.Files ?? []).DistinctBy(file => file.Path).ToDictionary(file => file.Path, StringComparer.Ordinal);
@@ -21,6 +28,18 @@ internal sealed class BackupWork(string from, BackupFolder folder, BackupList li
     public IReadOnlyList<string> Problems => _problems;
 
     public IReadOnlyList<string> Repaired => _repaired;
+
+    /// <summary>How many files were read back.</summary>
+    public int ReadBack { get; private set; }
+
+    /// <summary>What the backup has and was erased in the data folder since: recordings and photos, and with them what was set
+    /// aside and is not there any more.</summary>
+    public IReadOnlyList<string> Erased =>
+    [
+        .. list.Journals.SelectMany(journal => journal.Erased).Distinct().Select(sha256 => $"media/{sha256[..2]}/{sha256}")
+            .Concat(list.Journals.Any(journal => journal.IsErasedSince) ? _before.Keys.Where(IsPassing) : [])
+            .Where(path => !_files.ContainsKey(path) && folder.PlaceOf(path) is not null),
+    ];
 
     public int Copied { get; private set; }
 
@@ -73,8 +92,8 @@ internal sealed class BackupWork(string from, BackupFolder folder, BackupList li
     private void Take(BackedUpFile file, Func<Stream> open)
     {
         stop.ThrowIfCancellationRequested();
-        var place = folder.PlaceOf(file.Path);
-        if (place is null || new FileInfo(place).Length != file.Bytes || BackupFolder.HashAfresh(place) != file.Sha256)
+        var (place, before) = (folder.PlaceOf(file.Path), ReadBack);
+        if (place is null || new FileInfo(place).Length != file.Bytes || (IsToBeRead(file) && BackupFolder.HashAfresh(place) != file.Sha256))
         {
             if (place is not null && IsDamage(file, place))
             {
@@ -82,10 +101,20 @@ internal sealed class BackupWork(string from, BackupFolder folder, BackupList li
             }
 
             Copy(file, open);
+            ReadBack = before + 1; // what is written is always read back
         }
 
         _files[file.Path] = file;
         progress?.Report(new(_done += file.Bytes, Math.Max(list.Bytes, _done)));
+    }
+
+    /// <summary>Whether a file that is there is read back: one that never changes only when it is its turn, or when the backup
+    /// does not know it yet.</summary>
+    private bool IsToBeRead(BackedUpFile file)
+    {
+        var isToBeRead = turn is not { } part || DataFiles.NamedBy(file.Path) is null || _before.GetValueOrDefault(file.Path) != file || BackupManifest.IsOfTurn(file, part);
+        ReadBack += isToBeRead ? 1 : 0;
+        return isToBeRead;
     }
 
     private void Copy(BackedUpFile file, Func<Stream> open)
@@ -111,6 +140,9 @@ internal sealed class BackupWork(string from, BackupFolder folder, BackupList li
 
     private bool IsWholeThere(string path) =>
         folder.PlaceOf(path) is { } place && BackupFolder.HashAfresh(place) == DataFiles.NamedBy(path);
+
+    private static bool IsPassing(string path) =>
+        path.StartsWith("set-aside/", StringComparison.Ordinal) || path.EndsWith("/" + Storage.WithheldMediaList.FileName, StringComparison.Ordinal);
 
     private void Keep(string path)
     {

@@ -13,6 +13,12 @@ namespace InspectLog.Journal.Backups;
 /// <param name="Refusal">Why it cannot follow the one in the backup, in a sentence; null where it can.</param>
 internal sealed record JournalToBackUp(string Path, long Bytes, string Sha256, string? Damage, string? Refusal)
 {
+    /// <summary>Names of the recordings and photos that the backup's journal names, in entries that were erased here since.</summary>
+    public IReadOnlyList<string> Erased { get; init; } = [];
+
+    /// <summary>Whether something was erased here since it was backed up.</summary>
+    public bool IsErasedSince { get; init; }
+
     /// <summary>Looks at a journal and at its backup, if there is one. Journals only ever grow: one that is shorter than its
     /// backup, or another, must not take its place.</summary>
     /// <exception cref="IOException">The backup's cannot be read.</exception>
@@ -36,8 +42,18 @@ internal sealed record JournalToBackUp(string Path, long Bytes, string Sha256, s
             return here;
         }
 
-        return here with { Refusal = Refused(path, JournalScan.Of(sound), JournalScan.Of(there)) };
+        var (now, then) = (JournalScan.Of(sound), JournalScan.Of(there));
+        return Refused(path, now, then) is { } refusal ? here with { Refusal = refusal } : here with
+        {
+            IsErasedSince = Tombstones(now) > Tombstones(then),
+            Erased = [.. ErasedSince(now, then).SelectMany(NamedMedia.Of).Select(file => file.Sha256)],
+        };
     }
+
+    private static int Tombstones(JournalScan journal) => journal.Entries.Count(entry => entry.Body is Entries.PersonErased);
+
+    private static IEnumerable<JournalEntry> ErasedSince(JournalScan here, JournalScan there) => there.Entries
+        .Where(entry => !entry.IsWithheld && here.Entries.At(entry.Sequence) is { ErasedBy: not null, IsRestated: false });
 
     private static byte[]? Read(string file, out string why)
     {

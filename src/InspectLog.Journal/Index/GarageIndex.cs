@@ -55,6 +55,7 @@ internal sealed class GarageIndex : IDisposable
         {
             ObjectDisposedException.ThrowIf(_closed, typeof(Garage));
             IndexTrust.Abandon(_database);
+            _new.Clear(); // the journals have it, or no longer do
             _database = Make();
         }
     }

@@ -13,7 +13,7 @@ internal sealed record EntryLine(
     long Sequence,
     DateTimeOffset Time,
     TimeSpan Offset,
-    string Actor,
+    string? Actor,
     string Kind,
     int Version,
     string BodyHash,
@@ -48,7 +48,7 @@ internal sealed record EntryLine(
     {
         using var document = CanonicalJson.Parse(line);
         var (head, hash, body, salt) = Members(document.RootElement);
-        Require(head.Hash() == hash, "its hash is not that of what it says");
+        Require(head.Actor is null ? IsHash(hash) && head.Device is null : head.Hash() == hash, "its hash is not that of what it says");
         var json = body is { } given ? CanonicalJson.Of(given) : null;
         Require((json is null) == (salt is null), "its body and its salt must be there both or neither");
         Require(json is null || HashOf(salt, json) == head.BodyHash, "its body was changed");
@@ -67,19 +67,17 @@ internal sealed record EntryLine(
         return head.Encode(hash, body: null, salt: null);
     }
 
-    /// <summary>Whether a line has the hash of what it says, wherever it stands.</summary>
-    public static bool IsSound(ReadOnlyMemory<byte> line)
+    /// <summary>A line that no longer says who made it, and with which device. Its hash stays and cannot be worked out again, so
+    /// that what is left needs a tombstone to stand for it.</summary>
+    /// <param name="line">A sound line, without its end.</param>
+    /// <returns>The line, and the hash of what is left of its head.</returns>
+    /// <exception cref="FormatException">It is none.</exception>
+    public static (byte[] Line, string RestHash) WithoutActor(ReadOnlyMemory<byte> line)
     {
-        try
-        {
-            using var document = CanonicalJson.Parse(line);
-            var (head, hash, _, _) = Members(document.RootElement);
-            return head.Hash() == hash;
-        }
-        catch (FormatException)
-        {
-            return false;
-        }
+        using var document = CanonicalJson.Parse(line);
+        var (head, hash, body, salt) = Members(document.RootElement);
+        var nameless = head with { Actor = null, Device = null };
+        return (nameless.Encode(hash, body is { } given ? CanonicalJson.Of(given) : null, salt), nameless.Hash());
     }
 
     /// <summary>The entry's hash: SHA-256 of the canonical form of the head.</summary>
@@ -123,9 +121,10 @@ internal sealed record EntryLine(
     private JournalEntry ToEntry(string hash, JsonElement? body)
     {
         var known = body is { } json ? BodyJson.Read(Kind, Version, json) : null;
-        return new JournalEntry(Sequence, Time, Offset, Actor, known, Kind, Version, Previous, hash)
+        return new JournalEntry(Sequence, Time, Offset, Actor ?? Erased.Name, known, Kind, Version, Previous, hash)
         {
             Device = Device,
+            Rest = Actor is null ? Hash() : null,
             IsWithheld = body is null,
             UnreadBody = known is null ? body?.GetRawText() : null,
         };
@@ -139,7 +138,7 @@ internal sealed record EntryLine(
                 line.GetProperty("sequence").GetInt64(),
                 ReadTime(Text("time")),
                 ReadOffset(Text("offset")),
-                Text("actor"),
+                Optional("actor")?.GetString(),
                 Text("kind"),
                 line.GetProperty("version").GetInt32(),
                 Text("bodyHash"),
@@ -157,6 +156,8 @@ internal sealed record EntryLine(
 
         JsonElement? Optional(string name) => line.TryGetProperty(name, out var value) ? value : null;
     }
+
+    private static bool IsHash(string text) => text.Length == 64 && text.All(char.IsAsciiHexDigitLower);
 
     private static string HashOf(ReadOnlySpan<byte> salt, ReadOnlySpan<byte> body) => Hex([.. salt, .. body]);
 

@@ -42,6 +42,15 @@ public sealed record JournalEntry(
     /// <summary>Whether its body was withheld or erased. Its hash still stands for what it said.</summary>
     public bool IsWithheld { get; init; }
 
+    /// <summary>The sequence of the tombstone by which it was erased; null where it was not.</summary>
+    public long? ErasedBy { get; init; }
+
+    /// <summary>Whether its body was taken out and said again, without a person: <see cref="Body"/> is what was said again.</summary>
+    public bool IsRestated { get; init; }
+
+    /// <summary>What stands for the rest of a line that does not say who made it; null where it does.</summary>
+    internal string? Rest { get; init; }
+
     /// <summary>The JSON of a body this version of the program cannot read; null otherwise. Kept to be shown.</summary>
     public string? UnreadBody { get; init; }
 }

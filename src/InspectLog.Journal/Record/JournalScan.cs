@@ -16,7 +16,7 @@ internal sealed record JournalScan(
     /// <summary>Reads a whole file.</summary>
     public static JournalScan Of(ReadOnlyMemory<byte> file)
     {
-        var lines = ScannedLine.Of(file);
+        var lines = Erased.Vouched(ScannedLine.Of(file));
         var lastSound = lines.FindLastIndex(line => line.Entry is not null);
         var lastZero = file.Span.LastIndexOf((byte)0);
         var salvage = new Salvage(lines);
@@ -31,7 +31,7 @@ internal sealed record JournalScan(
             salvage.Take(at);
         }
 
-        return new(salvage.Entries, salvage.SoundBytes ?? file.Length, salvage.Damage);
+        return new(Erased.In(salvage.Entries), salvage.SoundBytes ?? file.Length, salvage.Damage);
     }
 
     /// <summary>Whether a line after the last sound one, and what follows it, is the remains of a write that never

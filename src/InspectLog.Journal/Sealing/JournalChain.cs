@@ -10,14 +10,22 @@ public sealed class JournalChain
 {
     private readonly Func<long, string?> _hashOf;
 
-    private JournalChain(long count, Func<long, string?> hashOf, IReadOnlyList<long> withheld, bool isDamaged) =>
-        (Count, _hashOf, Withheld, IsDamaged) = (count, hashOf, withheld, isDamaged);
+    private readonly IReadOnlyDictionary<long, long> _erasedBy;
+
+    private JournalChain(
+        long count, Func<long, string?> hashOf, IReadOnlyList<long> withheld, IReadOnlyDictionary<long, long> erasedBy, bool isDamaged) =>
+        (Count, _hashOf, Withheld, _erasedBy, IsDamaged) = (count, hashOf, withheld, erasedBy, isDamaged);
 
     /// <summary>How many entries there are: the sequence of the last, 0 where there is none.</summary>
     public long Count { get; }
 
     /// <summary>Sequences of those whose bodies are withheld, rising.</summary>
     public IReadOnlyList<long> Withheld { get; }
+
+    /// <summary>Sequences of those that a tombstone after an entry says were erased since, rising.</summary>
+    /// <param name="sequence">The entry.</param>
+    public IReadOnlyList<long> ErasedSince(long sequence) =>
+        [.. _erasedBy.Where(one => one.Key <= sequence && one.Value > sequence).Select(one => one.Key).Order()];
 
     /// <summary>Whether lines of the journal are damaged, so that entries are missing here.</summary>
     public bool IsDamaged { get; }
@@ -26,17 +34,18 @@ public sealed class JournalChain
     /// <param name="entries">Its sound entries, by rising sequence.</param>
     /// <param name="isDamaged">Whether there are lines that are not sound.</param>
     public static JournalChain Of(IReadOnlyList<JournalEntry> entries, bool isDamaged = false) => new(
-        LastOf(entries), HashIn(entries), [.. entries.Where(entry => entry.IsWithheld).Select(entry => entry.Sequence)], isDamaged);
+        LastOf(entries), HashIn(entries), [.. entries.Where(entry => entry.IsWithheld).Select(entry => entry.Sequence)], Erased.By(entries), isDamaged);
 
     /// <summary>The chain of a vehicle's journal, without going through its entries.</summary>
     /// <param name="vehicle">The vehicle after the last of them.</param>
     /// <param name="entries">Its sound entries, by rising sequence.</param>
     /// <param name="isDamaged">Whether there are lines that are not sound.</param>
     public static JournalChain Of(VehicleState vehicle, IReadOnlyList<JournalEntry> entries, bool isDamaged = false) => new(
-        LastOf(entries), HashIn(entries), [.. vehicle.Withheld.Select(entry => entry.Sequence)], isDamaged);
+        LastOf(entries), HashIn(entries), [.. vehicle.Withheld.Select(entry => entry.Sequence)],
+        vehicle.Withheld.Where(entry => entry.ErasedBy is not null).ToDictionary(entry => entry.Sequence, entry => entry.ErasedBy!.Value), isDamaged);
 
     /// <summary>The chain of a journal that was looked through.</summary>
-    internal static JournalChain Of(JournalFacts facts) => new(facts.Hashes.Last, facts.Hashes.At, facts.Withheld, facts.Damage.Count > 0);
+    internal static JournalChain Of(JournalFacts facts) => new(facts.Hashes.Last, facts.Hashes.At, facts.Withheld, facts.ErasedBy, facts.Damage.Count > 0);
 
     /// <summary>The chain of a vehicle's journal, read from its file without a lock and without writing.</summary>
     /// <exception cref="UnknownVehicleException">There is no such vehicle in the data folder.</exception>
@@ -59,7 +68,7 @@ public sealed class JournalChain
 
     /// <summary>Looks for the entry at which a head was printed; null where none has it, and in a damaged journal.</summary>
     /// <param name="head">The head of a record, 64 lower-case hex digits.</param>
-    public HeadComparison? Find(string head) => IsDamaged ? null : HeadComparison.Of(head, Count, _hashOf, Withheld);
+    public HeadComparison? Find(string head) => IsDamaged ? null : HeadComparison.Of(head, Count, _hashOf, Withheld, _erasedBy);
 
     /// <summary>The hash of the entry of a sequence, lower-case hex; null where there is none.</summary>
     public string? HashOf(long sequence) => _hashOf(sequence);

@@ -31,6 +31,9 @@ public enum SealStanding
 public sealed record SealComparison(
     SealStanding Standing, long Matches, long Later, IReadOnlyList<long> WithheldSince, IReadOnlyList<long> GivenBack)
 {
+    /// <summary>Sequences of sealed entries that are erased since, as a later entry of the chain says.</summary>
+    public IReadOnlyList<long> ErasedSince { get; init; } = [];
+
     /// <summary>Whether what was sealed is there, whatever of it is withheld.</summary>
     public bool Stands => Standing is SealStanding.Current or SealStanding.Continued;
 
@@ -42,12 +45,16 @@ public sealed record SealComparison(
         if (chain.HashOf(seal.Count) == seal.Head)
         {
             var later = chain.Count - seal.Count;
+            var erased = chain.ErasedSince(seal.Count);
             return new(
                 later == 0 ? SealStanding.Current : SealStanding.Continued,
                 seal.Count,
                 later,
-                [.. chain.Withheld.TakeWhile(sequence => sequence <= seal.Count).Except(seal.Withheld)],
-                [.. seal.Withheld.Except(chain.Withheld)]);
+                [.. chain.Withheld.TakeWhile(sequence => sequence <= seal.Count).Except(seal.Withheld).Except(erased)],
+                [.. seal.Withheld.Except(chain.Withheld)])
+            {
+                ErasedSince = [.. erased.Except(seal.Withheld)],
+            };
         }
 
         return new(Otherwise(seal, chain), KnownMatch(seal, chain), 0, [], []);

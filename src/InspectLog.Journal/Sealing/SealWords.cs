@@ -83,8 +83,11 @@ public static class SealWords
     {
         { Stands: false } => ". NOT KEPT",
         { Later: 0 } => "",
-        _ => $", {Entries(comparison.Later)} later",
+        _ => $", {Entries(comparison.Later)} later{Erased(comparison)}",
     };
+
+    private static string Erased(SealComparison comparison) =>
+        comparison.ErasedSince.Count == 0 ? "" : $", which say that {Numbers(comparison.ErasedSince)} {(comparison.ErasedSince.Count == 1 ? "was" : "were")} erased since";
 
     private static string Stamp(KeptSeal kept) => kept.Stamp is { } stamp
         ? $". Time stamp of {stamp.Time.UtcDateTime.ToString("yyyy-MM-dd HH:mm:ss 'UTC'", CultureInfo.InvariantCulture)} by {stamp.Signer}, certified by {stamp.Issuer} (certificate {stamp.Certificate}); whether to trust them is for you to say"

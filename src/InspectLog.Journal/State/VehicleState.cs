@@ -8,6 +8,8 @@ namespace InspectLog.Journal.State;
 /// <summary>What a vehicle's journal says as a whole: all entries read in order. Immutable.</summary>
 public sealed record VehicleState
 {
+    private const string PrivateFacts = "private-facts"; // by its kind, as the body is gone
+
     private VehicleState(string id) => (Id, Name) = (id, id);
 
     /// <summary>Vehicle id.</summary>
@@ -40,6 +42,12 @@ public sealed record VehicleState
 
     /// <summary>The entries whose bodies are withheld, by rising sequence.</summary>
     public ImmutableList<WithheldEntry> Withheld { get; private init; } = [];
+
+    /// <summary>The entries of which it is not known what they said.</summary>
+    public IReadOnlyList<WithheldEntry> Lacking => Withheld.FindAll(entry => !entry.IsRestated);
+
+    /// <summary>The tombstones of erasures, by rising sequence.</summary>
+    public ImmutableList<Tombstone> Erasures { get; private init; } = [];
 
     /// <summary>The head of the record: one value for all its entries and for what is withheld of them.</summary>
     public string RecordHead => Record.RecordHead.Of(NextSequence - 1, LastHash, Withheld.Select(entry => entry.Sequence));
@@ -88,7 +96,13 @@ public sealed record VehicleState
     /// <summary>The state after one more entry.</summary>
     public VehicleState Apply(JournalEntry entry)
     {
-        var counted = this with { NextSequence = entry.Sequence + 1, LastHash = entry.Hash, People = PeopleAfter(entry) };
+        var counted = this with
+        {
+            NextSequence = entry.Sequence + 1,
+            LastHash = entry.Hash,
+            People = PeopleAfter(entry),
+            Withheld = entry.IsWithheld ? Withheld.Add(WithheldEntry.Of(entry)) : Withheld,
+        };
         return entry.Body switch
         {
             VehicleAdded v => counted with { Name = v.Name, Description = v.Description, Engine = v.Engine },
@@ -113,8 +127,11 @@ public sealed record VehicleState
             WearPartRetired r => counted with { WearParts = WearParts.RemoveAll(part => part.Number == r.Part) },
             InspectionStarted s => counted with { Inspections = Inspections.Add(InspectionState.Begin(entry, s)) },
             WorkshopNoted n => counted with { WorkshopNoted = n },
-            null when entry.IsWithheld => counted with { Withheld = Withheld.Add(WithheldEntry.Of(entry)) },
-            null => counted,
+            PersonErased => counted with { Erasures = Erasures.Add(Tombstone.Of(entry)) },
+
+            // What was said before it of owner and contact was no longer so.
+            null when entry is { IsWithheld: true, Kind: PrivateFacts } => counted with { Private = null },
+            null or EntryRestated => counted,
             _ => counted with { Inspections = Applied(entry) },
         };
     }
@@ -181,8 +198,8 @@ public sealed record VehicleState
 
     private ImmutableDictionary<string, DateTimeOffset> PeopleAfter(JournalEntry entry)
     {
-        var people = entry.Actor == JournalEntry.Program ? People : Later(People, entry.Actor, entry.Time);
-        return entry.Body is InspectionStarted { Technician: var technician } ? Later(people, technician, entry.Time) : people;
+        var people = entry.Actor is JournalEntry.Program or Erased.Name ? People : Later(People, entry.Actor, entry.Time);
+        return entry.Body is InspectionStarted { Technician: not Erased.Name and var technician } ? Later(people, technician, entry.Time) : people;
     }
 
     private static ImmutableDictionary<string, DateTimeOffset> Later(

@@ -23,7 +23,10 @@ internal static class FolderCheck
                 .. noted.Vehicles.Values.Select(one => Loss(folder, read, one)).OfType<JournalLoss>(),
                 .. OfWorkshop(folder, read, noted, workshop),
             ],
-            IsMediaMissing(folder, read.Values));
+            IsMediaMissing(folder, read.Values))
+        {
+            IsErasureUnfinished = Erasing.PendingErasure.IsIn(folder.Root),
+        };
     }
 
     private static JournalLoss? Loss(

@@ -16,13 +16,28 @@ internal sealed record JournalFacts(
     int Unread,
     IReadOnlyList<JournalEntry> Pointing)
 {
+    /// <summary>Which entries were erased, and by which tombstones.</summary>
+    public IReadOnlyDictionary<long, long> ErasedBy { get; init; } = new Dictionary<long, long>();
+
+    /// <summary>The tombstones of erasures.</summary>
+    public IReadOnlyList<JournalEntry> Tombstones { get; init; } = [];
+
     /// <summary>The facts of a journal that was read whole.</summary>
-    public static JournalFacts Of(JournalScan scan) => new(
+    public static JournalFacts Of(JournalScan scan) => Of(
         EntryHashes.Of(scan.Entries),
         scan.Damage,
         [.. scan.Entries.Where(entry => entry.IsWithheld).Select(entry => entry.Sequence)],
         scan.Entries.Count(entry => !entry.IsWithheld && !EntryKinds.Knows(entry.Kind, entry.Version)),
-        [.. scan.Entries.Where(entry => entry.Body is { } body && IsPointing(body))]);
+        scan.Entries);
+
+    /// <summary>The facts, of all entries that matter for them.</summary>
+    public static JournalFacts Of(
+        EntryHashes hashes, IReadOnlyList<BrokenLine> damage, IReadOnlyList<long> withheld, int unread, IReadOnlyList<JournalEntry> entries) => new(
+        hashes, damage, withheld, unread, [.. entries.Where(entry => entry.Body is { } body && IsPointing(body))])
+    {
+        Tombstones = [.. entries.Where(entry => entry.Body is PersonErased)],
+        ErasedBy = Erased.By(entries, withheld),
+    };
 
     private static bool IsPointing(EntryBody body) => body is RecordingKept or PhotoKept or VehiclePictured
         or InspectionStarted or VehiclesNoted or WorkshopNoted or LossAccepted;

@@ -1,6 +1,7 @@
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
 using InspectLog.Journal.Sealing;
+using InspectLog.Journal.State;
 using InspectLog.Journal.Storage;
 
 namespace InspectLog.Journal.Verification;
@@ -59,6 +60,8 @@ public static class JournalVerifier
             Sheets = PinnedSheets.Check(facts.Pointing, FolderFor(file, found => found.Sheets), isBuiltIn),
             Seals = SealsReport.Of(SealFolder.Beside(file).Read(), chain, VehicleOf(file)),
             Chain = chain,
+            Erasures = [.. facts.Tombstones.Select(Tombstone.Of)],
+            Erased = facts.ErasedBy,
         };
     }
 

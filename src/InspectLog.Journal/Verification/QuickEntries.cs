@@ -20,7 +20,7 @@ internal sealed class QuickEntries : QuickPass
     /// <summary>The entries of a journal; null where it is not sound for sure.</summary>
     public static ImmutableList<JournalEntry>? Of(ReadOnlyMemory<byte> file) =>
         EndsOfLines(file.Span) is { } ends && new QuickEntries(file, ends) is var entries && entries.IsSound()
-            ? [.. entries._entries]
+            ? Erased.In([.. entries._entries])
             : null;
 
     /// <inheritdoc/>

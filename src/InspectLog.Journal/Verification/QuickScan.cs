@@ -10,11 +10,11 @@ internal sealed class QuickScan : QuickPass
 {
     private const int LongestKind = 64;
 
-    // Of these the bodies are needed: they name files, sheets or heads of journals.
+    // Of these the bodies are needed: they name files, sheets or heads of journals, or say how others are to be read.
     private static readonly FrozenSet<string> Pointing = new[]
     {
         typeof(RecordingKept), typeof(UtteranceKept), typeof(PhotoKept), typeof(VehiclePictured), typeof(InspectionStarted),
-        typeof(VehiclesNoted), typeof(WorkshopNoted), typeof(LossAccepted),
+        typeof(VehiclesNoted), typeof(WorkshopNoted), typeof(LossAccepted), typeof(PersonErased), typeof(EntryRestated),
     }.Select(EntryKinds.KindOf).ToFrozenSet(StringComparer.Ordinal);
 
     private readonly ConcurrentBag<long> _withheld = [];
@@ -44,7 +44,8 @@ internal sealed class QuickScan : QuickPass
         {
             _withheld.Add(read.Sequence);
         }
-        else if (!EntryKinds.Knows(kind, read.Version))
+
+        if (!read.IsWithheld && !EntryKinds.Knows(kind, read.Version))
         {
             Interlocked.Increment(ref _unread);
         }
@@ -57,6 +58,6 @@ internal sealed class QuickScan : QuickPass
     }
 
     private JournalFacts? Read() => IsSound()
-        ? new(Hashes, [], [.. _withheld.Order()], _unread, [.. _pointing.OrderBy(entry => entry.Sequence)])
+        ? JournalFacts.Of(Hashes, [], [.. _withheld.Order()], _unread, Erased.In([.. _pointing.OrderBy(entry => entry.Sequence)]))
         : null;
 }

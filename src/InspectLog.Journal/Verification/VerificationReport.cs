@@ -2,6 +2,7 @@ using InspectLog.Journal.Entries;
 using InspectLog.Journal.Noted;
 using InspectLog.Journal.Record;
 using InspectLog.Journal.Sealing;
+using InspectLog.Journal.State;
 using InspectLog.Journal.Storage;
 
 namespace InspectLog.Journal.Verification;
@@ -25,8 +26,11 @@ public sealed record VerificationReport(IReadOnlyList<JournalReport> Journals)
 /// <param name="IsMediaMissing">Whether the folder of recordings and photos is missing while journals name some.</param>
 public sealed record FolderReport(string Path, int? Noted, IReadOnlyList<JournalLoss> Losses, bool IsMediaMissing)
 {
-    /// <summary>Whether nothing is missing.</summary>
-    public bool IsWhole => Losses.Count == 0 && !IsMediaMissing;
+    /// <summary>Whether the erasing of a person's data was begun in it and is not done.</summary>
+    public bool IsErasureUnfinished { get; init; }
+
+    /// <summary>Whether nothing is missing, and nothing half done.</summary>
+    public bool IsWhole => Losses.Count == 0 && !IsMediaMissing && !IsErasureUnfinished;
 }
 
 /// <summary>What verifying one journal found.</summary>
@@ -51,6 +55,16 @@ public sealed record JournalReport(
     /// <summary>Check sheets the sound entries pin, each once, and what became of them; null when some are not built in
     /// and the folder of the sheets is not beside the journal, and nothing was looked at.</summary>
     public IReadOnlyList<SheetReport>? Sheets { get; init; } = [];
+
+    /// <summary>The tombstones of erasures.</summary>
+    public IReadOnlyList<Tombstone> Erasures { get; init; } = [];
+
+    /// <summary>Which entries' bodies were taken out, by the entry that says so.</summary>
+    internal IReadOnlyDictionary<long, long> Erased { get; init; } = new Dictionary<long, long>();
+
+    /// <summary>Sequences of the entries whose bodies were taken out by an erasure, rising.</summary>
+    /// <param name="tombstone">The entry that says so.</param>
+    public IReadOnlyList<long> ErasedBy(long tombstone) => [.. Erased.Where(one => one.Value == tombstone).Select(one => one.Key).Order()];
 
     /// <summary>What the seals beside the journal say about it.</summary>
     public SealsReport Seals { get; init; } = SealsReport.None;

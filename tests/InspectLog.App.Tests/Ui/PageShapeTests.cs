@@ -13,7 +13,7 @@ public sealed class PageShapeTests
     {
         await using var app = await TestApp.StartAsync();
 
-        foreach (var address in new[] { "/", "/vehicles/new", "/find", "/find?words=coil", "/instruments", "/sheets", "/sheets/ignition-breakerless", "/about", "/import", "/backup", "/seal-key" })
+        foreach (var address in new[] { "/", "/vehicles/new", "/find", "/find?words=coil", "/instruments", "/sheets", "/sheets/ignition-breakerless", "/about", "/import", "/backup", "/erase", "/losses", "/seal-key" })
         {
             Check(await app.PageAsync(address), address);
         }

@@ -114,11 +114,30 @@ public sealed class BackupTests : IDisposable
             Spoil(file);
             Assert.Contains(new Restore(To, _folder.At("spoilt-" + Path.GetFileName(file))).Run(stop: TestContext.Current.CancellationToken).Problems, problem => problem.Contains("is damaged", StringComparison.Ordinal));
 
-            var outcome = SomeBackup.Run(Data, To);
+            var outcome = SomeBackup.Run(Data, To, all: true);
 
             Assert.Contains(Path.GetFileName(file), Assert.Single(outcome.Repaired), StringComparison.Ordinal);
             Assert.Equal(SomeBackup.Files(Data), SomeBackup.Restored(To));
         }
+    }
+
+    [Fact]
+    public void What_is_there_is_read_back_by_tenths_in_turn_and_ten_runs_find_every_damage()
+    {
+        SomeBackup.Grow(Data, 60, seed: 3);
+        var first = SomeBackup.Run(Data, To);
+        Assert.Equal(first.Files, first.ReadBack);
+        foreach (var photo in Directory.GetFiles(_folder.At("backup", "media"), "*", SearchOption.AllDirectories))
+        {
+            Spoil(photo);
+        }
+
+        var runs = Enumerable.Range(0, BackupManifest.Turns).Select(_ => SomeBackup.Run(Data, To)).ToList();
+
+        Assert.All(runs, run => Assert.InRange(run.ReadBack, run.Files - 67, 40));
+        Assert.Equal(66, runs.Sum(run => run.Repaired.Count));
+        Assert.Equal(SomeBackup.Files(Data), SomeBackup.Restored(To));
+        Assert.Equal(first.Files, SomeBackup.Run(Data, To, all: true).ReadBack);
     }
 
     [Fact]

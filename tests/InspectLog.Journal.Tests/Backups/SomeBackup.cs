@@ -28,8 +28,8 @@ internal static class SomeBackup
         }
     }
 
-    public static BackupOutcome Run(string from, string to, bool withKeys = false) =>
-        new Backup(from, to, Some.Clock(), "InspectLog 1.0").Run(withKeys, stop: TestContext.Current.CancellationToken);
+    public static BackupOutcome Run(string from, string to, bool withKeys = false, bool all = false) =>
+        new Backup(from, to, Some.Clock(), "InspectLog 1.0").Run(withKeys, all, stop: TestContext.Current.CancellationToken);
 
     public static BackupOutcome Run(string from, string to, IDurable disk) =>
         new Backup(from, to, Some.Clock(), "InspectLog 1.0", disk).Run(stop: TestContext.Current.CancellationToken);

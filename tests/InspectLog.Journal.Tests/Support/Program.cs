@@ -13,6 +13,7 @@ internal static class Program
         ["one-inspection-stepped", var folder] => Task.FromResult(OneInspection.Run(folder, Stepped(syncs: true))),
         ["one-inspection-unsynced", var folder] => Task.FromResult(OneInspection.Run(folder, Stepped(syncs: false))),
         ["back-up-until-killed", var folder] => Task.FromResult(Backups.BackUpUntilKilled.Run(folder)),
+        ["erase-until-killed", var folder] => Task.FromResult(Erasing.KillingDisk.Run(folder)),
         _ => Xunit.Runner.InProc.SystemConsole.ConsoleRunner.Run(args),
     };
 

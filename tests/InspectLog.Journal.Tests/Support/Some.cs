@@ -171,6 +171,9 @@ public static class Some
         new LossAccepted(null, 12, new string('a', 64)),
         new WordsCorrected(8, "Number three, nine kilohms, warm."),
         new FindingReopened(new(8, 1)),
+        new PersonErased("the former owner", "a privacy request", [[4, 4], [8, 11]], 2) { Nameless = [new(8, new string('a', 64))] },
+        new PersonErased("the former owner", "a privacy request", [[4, 4]], 0),
+        new EntryRestated(14, System.Text.Json.JsonSerializer.SerializeToElement(new { inspection = 7, text = "(name erased) says it pinks" })),
     ];
 
     /// <summary>An instrument with all that its papers can say.</summary>

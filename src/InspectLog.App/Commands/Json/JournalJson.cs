@@ -35,6 +35,9 @@ internal sealed record JournalJson(
     /// <summary>The seals beside it, the newest last.</summary>
     public IReadOnlyList<SealJson> Seals { get; init; } = [];
 
+    /// <summary>The tombstones of erasures.</summary>
+    public IReadOnlyList<ErasureJson> Erasures { get; init; } = [];
+
     public static JournalJson From(JournalReport report) => new(
         report.File,
         report.IsIntact,
@@ -53,8 +56,16 @@ internal sealed record JournalJson(
         [.. report.BadSheets().Select(sheet => new BadFileJson(sheet.Sequence, sheet.Pinned.SheetSha256, sheet.Condition))])
     {
         Seals = [.. report.Seals.Seals.Select(SealJson.From)],
+        Erasures = [.. report.Erasures.Select(one => new ErasureJson(one.Entry, one.Time, one.By, one.Says.AskedBy, one.Says.Reason, report.ErasedBy(one.Entry), one.Says.Nameless?.Count ?? 0, one.Says.Media))],
     };
 }
+
+/// <summary>That what was known of a person was erased.</summary>
+/// <param name="Entry">The entry that says so.</param>
+/// <param name="Entries">The entries whose bodies are gone by it.</param>
+/// <param name="Nameless">How many entries no longer say who made them.</param>
+/// <param name="Media">How many recordings and photos are gone.</param>
+internal sealed record ErasureJson(long Entry, DateTimeOffset Time, string By, string AskedBy, string Reason, IReadOnlyList<long> Entries, int Nameless, int Media);
 
 /// <summary>A recording, photo or check sheet that is not what the journal names.</summary>
 /// <param name="Sequence">The first entry that names it.</param>
@@ -63,14 +74,15 @@ internal sealed record BadFileJson(long Sequence, string Sha256, MediaCondition 
 /// <summary>What <c>verify --json</c> writes last for a data folder.</summary>
 /// <param name="Noted">How many vehicles are noted; null where none were yet.</param>
 /// <param name="Losses">What is missing, or other than noted.</param>
-internal sealed record FolderJson(string Folder, bool Whole, int? Noted, IReadOnlyList<LossJson> Losses, bool MediaMissing)
+internal sealed record FolderJson(string Folder, bool Whole, int? Noted, IReadOnlyList<LossJson> Losses, bool MediaMissing, bool ErasureUnfinished)
 {
     public static FolderJson From(FolderReport report) => new(
         report.Path,
         report.IsWhole,
         report.Noted,
         [.. report.Losses.Select(loss => new LossJson(loss.VehicleId, loss.Entries, loss.Head, loss.Found, loss.WhatIsWrong))],
-        report.IsMediaMissing);
+        report.IsMediaMissing,
+        report.IsErasureUnfinished);
 }
 
 /// <summary>What a journal lacks of what was noted of it.</summary>
