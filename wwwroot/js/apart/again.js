@@ -4,7 +4,7 @@ const page = document.querySelector("[data-again]");
 const frame = page?.querySelector(".again-frame");
 let taken = null;
 
-if (frame && navigator.mediaDevices?.getUserMedia) {
+if (frame && page.querySelector("form") && navigator.mediaDevices?.getUserMedia) {
   begin();
 }
 
