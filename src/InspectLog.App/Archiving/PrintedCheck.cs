@@ -22,13 +22,13 @@ internal static class PrintedCheck
         : null;
 
     private static PrintedFinding OfHead(string head, JournalChain chain) => chain.Find(head) is { } found
-        ? Of(new(found.Later == 0 ? SealStanding.Current : SealStanding.Continued, found.Entries, found.Later, found.WithheldSince, []))
+        ? Of(new(found.Later == 0 ? SealStanding.Current : SealStanding.Continued, found.Entries, found.Later, found.WithheldSince, []) { ErasedSince = found.ErasedSince })
         : new(false, "This is not the journal of the printed report, at any of its entries: it was cut or written anew since, something was withheld, or it is another vehicle’s. Look whether the head was typed as printed.");
 
     private static PrintedFinding Of(SealComparison found) => found switch
     {
         { Stands: true, WithheldSince.Count: > 0 } => new(false, $"This is the journal of the printed report, and withheld since it was printed: {SealWords.Numbers(found.WithheldSince)}."),
-        { Stands: true } => new(true, $"This is the journal of the printed report, with {SealWords.Entries(found.Later)} later."),
+        { Stands: true } => new(true, $"This is the journal of the printed report, with {SealWords.Entries(found.Later)} later{(found.ErasedSince.Count == 0 ? "" : $", which say that of its entries {SealWords.Numbers(found.ErasedSince)} {(found.ErasedSince.Count == 1 ? "was" : "were")} erased since")}."),
         { Standing: SealStanding.Cut } => new(false, "The printed report is of more entries than are here: the journal was cut, or it is another vehicle’s."),
         _ => new(false, "This is not the journal of the printed report: it was changed, something was withheld, or it is another vehicle’s."),
     };

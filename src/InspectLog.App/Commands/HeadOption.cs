@@ -43,8 +43,11 @@ internal static class HeadOption
         { WithheldSince.Count: > 0 and var count } =>
             $"WITHHELD SINCE: its first {found.Entries} entries are those of the paper, but {(count == 1 ? "1 of them is" : $"{count} of them are")} withheld now: {string.Join(", ", found.WithheldSince.Select(one => $"#{one}"))}",
         { Later: 0 } => $"this is the journal of the paper, all {found.Entries} entries",
-        _ => $"this is the journal of the paper: its first {found.Entries} entries are unchanged, and {found.Later} came later",
+        _ => $"this is the journal of the paper: its first {found.Entries} entries are unchanged, and {found.Later} came later{Erased(found)}",
     };
+
+    private static string Erased(HeadComparison found) => found.ErasedSince.Count == 0 ? ""
+        : $", which say that {string.Join(", ", found.ErasedSince.Select(one => $"#{one}"))} {(found.ErasedSince.Count == 1 ? "was" : "were")} erased since";
 
     private static string? Digits(string? typed) =>
         typed is null ? null : string.Concat(typed.Where(c => !char.IsWhiteSpace(c))).ToLowerInvariant();

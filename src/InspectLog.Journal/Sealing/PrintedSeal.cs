@@ -46,9 +46,10 @@ public sealed record PrintedSeal(string Vehicle, long Count, string Record, stri
         }
 
         var withheld = chain.Withheld.TakeWhile(sequence => sequence <= Count).ToList();
-        var isWhole = RecordHead.Of(Count, hash, withheld) == Record;
+        var erased = chain.ErasedSince(Count);
+        var isWhole = RecordHead.Of(Count, hash, withheld) == Record || RecordHead.Of(Count, hash, withheld.Except(erased)) == Record;
         return !isWhole && RecordHead.Of(Count, hash, []) != Record
             ? new(SealStanding.Rewritten, 0, 0, [], [])
-            : new(chain.Count == Count ? SealStanding.Current : SealStanding.Continued, Count, chain.Count - Count, isWhole ? [] : withheld, []);
+            : new(chain.Count == Count ? SealStanding.Current : SealStanding.Continued, Count, chain.Count - Count, isWhole ? [] : [.. withheld.Except(erased)], []) { ErasedSince = erased };
     }
 }

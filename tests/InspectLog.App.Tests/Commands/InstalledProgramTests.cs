@@ -47,6 +47,30 @@ public sealed partial class InstalledProgramTests : IDisposable
         }
     }
 
+    /// <summary>Made and looked into, and not started: there is no such computer here. <c>INSPECTLOG_MAKE_ALL=1</c>, since each takes
+    /// minutes.</summary>
+    [Theory]
+    [InlineData("win-x64", "inspectlog.exe", "coreclr.dll", "Start InspectLog.cmd", "win-x64", "whisper.dll", "MZ")]
+    [InlineData("osx-arm64", "inspectlog", "libcoreclr.dylib", "Start InspectLog.command", "macos-arm64", "libwhisper.dylib", "\u00cf\u00fa\u00ed\u00fe")]
+    public async Task Program_for_another_computer_holds_all_it_needs(
+        string kind, string program, string runtime, string start, string native, string speech, string magic)
+    {
+        Assert.SkipWhen(Environment.GetEnvironmentVariable("INSPECTLOG_MAKE_ALL") is null, "Made where INSPECTLOG_MAKE_ALL is set.");
+        await RunAsync(Repository.PathOf("src", "make-program"), "--to", _folder.FullName, kind);
+        await RunAsync("tar", "-C", _folder.FullName, "-xzf", Path.Combine(_folder.FullName, $"inspectlog-{kind}.tar.gz"));
+        var unpacked = Path.Combine(_folder.FullName, "InspectLog");
+        Assert.All(
+            [program, runtime, start, "THIRD-PARTY-NOTICES", "LICENSE", "README.md", Path.Combine("model", "SHA256SUMS"), Path.Combine("wwwroot", "sw.js"), Path.Combine("runtimes", native, speech)],
+            file => Assert.True(File.Exists(Path.Combine(unpacked, file)), $"{file} is missing"));
+        Assert.Equal([native], Directory.GetDirectories(Path.Combine(unpacked, "runtimes")).Select(Path.GetFileName));
+
+        // The first bytes of a program say for which system it is: DOS header of Windows, Mach-O of 64 bits.
+        foreach (var file in new[] { program, runtime, Path.Combine("runtimes", native, speech) })
+        {
+            Assert.StartsWith(magic, System.Text.Encoding.Latin1.GetString(File.ReadAllBytes(Path.Combine(unpacked, file)), 0, 4), StringComparison.Ordinal);
+        }
+    }
+
     /// <summary>By its start file, with nothing of this process's surroundings: a home of its own, and on the path the few
     /// things any Linux has, and what it takes for a browser: it writes down what it is given.</summary>
     private async Task<Process> StartAsync(string unpacked)

@@ -55,7 +55,7 @@ public sealed class LargeZipTests : IDisposable
         using var tree = ZipTree.Of(zip);
 
         Assert.Equal(SomeArchive.Files(folder).ToDictionary(file => file.Key, file => (long)file.Value.Length), tree.Lengths);
-        Assert.Empty(SomeArchive.Check.Check(tree).Faults);
+        Assert.Empty(SomeArchive.Check.Check(tree, stop: Stop).Faults);
         Assert.Contains("not spelled the way", Assert.Single(SomeArchive.Faults(tree)).Words, StringComparison.Ordinal);
     }
 
@@ -120,7 +120,7 @@ public sealed class LargeZipTests : IDisposable
         using (var garage = SomeGarage.Open(_here.Path))
         {
             Assert.Empty(SomeArchive.Faults(tree));
-            var found = SomeArchive.Check.Check(tree);
+            var found = SomeArchive.Check.Check(tree, stop: Stop);
             new ArchiveImport(garage, _ => long.MaxValue).Run(tree, found.Facts!, Stop);
         }
 

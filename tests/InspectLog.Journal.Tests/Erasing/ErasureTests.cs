@@ -126,6 +126,7 @@ public sealed class ErasureTests : IDisposable
         var found = report.Find(chain.Record);
         Assert.True(found is { IsMatch: true, ErasedSince.Count: > 0 });
         Assert.Equal(chain.Count, found!.Entries);
+        Assert.True(new PrintedSeal("marigold", chain.Count, chain.Record, null).Compare(JournalChain.Read(Data, "marigold")) is { Stands: true, WithheldSince.Count: 0, ErasedSince.Count: > 0 });
         sealer.Seal(SealFolder.Of(Data, "marigold"), "marigold", JournalChain.Read(Data, "marigold"), key);
         Assert.True(JournalVerifier.Verify(Data, _ => true).IsIntact);
     }
