@@ -30,7 +30,7 @@ public sealed class EraseVerbTests : IDisposable
     public async Task What_goes_is_listed_first_and_erased_when_that_is_confirmed()
     {
         var listed = await RunAsync();
-        Assert.Equal((0, ""), (listed.ExitCode, listed.Error));
+        Assert.Equal(0, listed.ExitCode); // a slow opening tells on the other stream how far it is
         Assert.Contains("#2, private facts", listed.Out, StringComparison.Ordinal);
         Assert.Contains("give the same command with --yes", listed.Out, StringComparison.Ordinal);
         Assert.Contains("No backup of this garage is known", listed.Out, StringComparison.Ordinal);
