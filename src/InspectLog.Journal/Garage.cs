@@ -21,6 +21,8 @@ public sealed partial class Garage : IDisposable
     private readonly ConcurrentDictionary<string, OpenJournal<VehicleState>> _vehicles = new(StringComparer.Ordinal);
     private readonly OpenJournal<WorkshopState> _workshop;
     private readonly GarageIndex _index;
+    private readonly EntryCache _cache = new();
+    private readonly ContentCache _contents = new();
     private readonly IReadOnlyList<GarageProblem> _foundAtOpening;
 
     /// <summary>The data folder.</summary>
@@ -118,7 +120,7 @@ public sealed partial class Garage : IDisposable
     public IReadOnlyList<VehicleSummary> Vehicles() =>
     [
         .. _index.Vehicles(),
-        .. _vehicles.Values.Select(journal => journal.Now).Where(now => now.Entries.IsEmpty)
+        .. _vehicles.Values.Select(journal => journal.Now).Where(now => now.Entries.Count == 0)
             .OrderBy(now => now.State.Id, StringComparer.Ordinal)
             .Select(now => new VehicleSummary(now.State.Id, now.State.Name, "", PictureSha256: null, LastChanged: null)),
     ];
@@ -172,14 +174,16 @@ public sealed partial class Garage : IDisposable
         VehicleState.Before(id) with { CameIn = CameIn.In(_folder.Vehicle(id)) },
         (state, entry) => state.Apply(entry),
         _time,
-        mustHoldEntries: true);
+        mustHoldEntries: true,
+        _cache,
+        (state, places) => state with { Shelf = new InspectionShelf(places, _contents) });
 
     /// <summary>The journal of a vehicle that has no place yet.</summary>
     private JournalFile NewFile(string folder) => new(Path.Combine(folder, DataFolder.JournalName), _durable, _latches.Adding);
 
     private IEnumerable<IndexedJournal> JournalsForIndex() => _vehicles.Values
         .Select(journal => journal.Now)
-        .Where(now => !now.Entries.IsEmpty)
+        .Where(now => now.Entries.Count > 0)
         .Select(now => new IndexedJournal(now.State, now.Entries));
 
     /// <summary>Makes a vehicle's folder whole under another name, so that it appears with its first entries on disk

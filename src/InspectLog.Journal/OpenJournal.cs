@@ -6,7 +6,8 @@ using InspectLog.Journal.Storage;
 namespace InspectLog.Journal;
 
 /// <summary>One journal: where it is kept, and what its entries say. Appends are made one after the other; reading needs
-/// no lock. What is in memory was read back from the very bytes that are on disk.</summary>
+/// no lock. What is in memory was read back from the very bytes that are on disk; entries of a sound journal are read from there
+/// when they are asked for.</summary>
 internal sealed class OpenJournal<TState>
     where TState : class
 {
@@ -14,7 +15,8 @@ internal sealed class OpenJournal<TState>
     private readonly IEntryLog _log;
     private readonly Func<TState, JournalEntry, TState> _apply;
     private readonly TimeProvider _time;
-    private readonly int _soundBytes;
+    private readonly long _soundBytes;
+    private readonly Func<JournalContent<TState>> _read;
     private volatile Snapshot _now;
 
     /// <summary>Reads a journal. Whatever is wrong with it is told by <see cref="Damage"/>.</summary>
@@ -23,13 +25,22 @@ internal sealed class OpenJournal<TState>
     /// <param name="apply">The state after one more entry.</param>
     /// <param name="time">The clock.</param>
     /// <param name="mustHoldEntries">Whether a journal without an entry is damage.</param>
+    /// <param name="cache">Entries that were read lately; null for a cache of its own.</param>
+    /// <param name="reading">Gives the state before the first entry a way to read entries again; null where it needs none.</param>
     public OpenJournal(
-        IEntryLog log, TState before, Func<TState, JournalEntry, TState> apply, TimeProvider time, bool mustHoldEntries = false)
+        IEntryLog log,
+        TState before,
+        Func<TState, JournalEntry, TState> apply,
+        TimeProvider time,
+        bool mustHoldEntries = false,
+        EntryCache? cache = null,
+        Func<TState, EntryPlaces, TState>? reading = null)
     {
         _log = log;
         _apply = apply;
         _time = time;
-        var journal = JournalContent.Of(log, before, apply, mustHoldEntries);
+        _read = () => JournalContent.Of(log, before, apply, mustHoldEntries, cache, reading);
+        var journal = _read();
         Damage = journal.Damage;
         _soundBytes = journal.SoundBytes;
         _now = new(journal.State, journal.Entries);
@@ -60,7 +71,7 @@ internal sealed class OpenJournal<TState>
             {
                 var record = NewEntries.Of(author, bodies, _now.Entries, _time.GetLocalNow());
                 _log.Append(record.Bytes);
-                _now = new(record.Entries.Aggregate(_now.State, _apply), _now.Entries.AddRange(record.Entries));
+                _now = new(record.Entries.Aggregate(_now.State, _apply), Longer(_now.Entries, record.Entries, record.Lengths));
                 kept(_now, record.Entries);
             }
 
@@ -85,7 +96,7 @@ internal sealed class OpenJournal<TState>
         {
             ThrowIfDamaged();
             var known = _now.Entries;
-            if (!known.Zip(newer).All(pair => pair.First.Hash == pair.Second.Hash))
+            if (!newer.Take(known.Count).Index().All(one => known.HashAt(one.Index) == one.Item.Hash))
             {
                 throw new FormatException("it is another journal than the one here");
             }
@@ -94,8 +105,9 @@ internal sealed class OpenJournal<TState>
             {
                 var further = newer.GetRange(known.Count, newer.Count - known.Count);
                 var state = before(_now.State);
-                _log.Continue(linesAfter(known.Count).Span);
-                _now = new(further.Aggregate(state, _apply), known.AddRange(further));
+                var lines = linesAfter(known.Count);
+                _log.Continue(lines.Span);
+                _now = new(further.Aggregate(state, _apply), Longer(known, further, JournalLines.LengthsOf(lines.Span)));
                 kept(_now, further);
             }
 
@@ -109,6 +121,11 @@ internal sealed class OpenJournal<TState>
     public void SetTailAside(string into)
     {
         var bytes = _log.SetAside(_soundBytes, into);
+        if (_read() is { Damage: null } sound)
+        {
+            _now = new(sound.State, sound.Entries); // from now on they stay on the disk, as those of any sound journal
+        }
+
         Damage = null;
         Append(JournalEntry.Program, _ => [new TailSetAside(Path.GetFileName(into), bytes)], (_, _) => { });
     }
@@ -122,6 +139,10 @@ internal sealed class OpenJournal<TState>
         }
     }
 
+    private static IReadOnlyList<JournalEntry> Longer(
+        IReadOnlyList<JournalEntry> before, IReadOnlyList<JournalEntry> further, IReadOnlyList<int> lengths) =>
+        before is StoredEntries stored ? stored.With(further, lengths) : [.. before, .. further];
+
     private void ThrowIfDamaged()
     {
         if (Damage is { } damage)
@@ -133,5 +154,5 @@ internal sealed class OpenJournal<TState>
     /// <summary>A journal at one moment.</summary>
     /// <param name="State">What it says as a whole.</param>
     /// <param name="Entries">All its entries.</param>
-    internal sealed record Snapshot(TState State, ImmutableList<JournalEntry> Entries);
+    internal sealed record Snapshot(TState State, IReadOnlyList<JournalEntry> Entries);
 }

@@ -26,14 +26,14 @@ public sealed class JournalChain
     /// <param name="entries">Its sound entries, by rising sequence.</param>
     /// <param name="isDamaged">Whether there are lines that are not sound.</param>
     public static JournalChain Of(IReadOnlyList<JournalEntry> entries, bool isDamaged = false) => new(
-        LastOf(entries), HashIn(entries), [.. entries.Where(entry => entry.IsWithheld).Select(entry => entry.Sequence)], isDamaged);
+        entries.LastSequence(), entries.HashOf, [.. entries.Where(entry => entry.IsWithheld).Select(entry => entry.Sequence)], isDamaged);
 
     /// <summary>The chain of a vehicle's journal, without going through its entries.</summary>
     /// <param name="vehicle">The vehicle after the last of them.</param>
     /// <param name="entries">Its sound entries, by rising sequence.</param>
     /// <param name="isDamaged">Whether there are lines that are not sound.</param>
     public static JournalChain Of(VehicleState vehicle, IReadOnlyList<JournalEntry> entries, bool isDamaged = false) => new(
-        LastOf(entries), HashIn(entries), [.. vehicle.Withheld.Select(entry => entry.Sequence)], isDamaged);
+        entries.LastSequence(), entries.HashOf, [.. vehicle.Withheld.Select(entry => entry.Sequence)], isDamaged);
 
     /// <summary>The chain of a journal that was looked through.</summary>
     internal static JournalChain Of(JournalFacts facts) => new(facts.Hashes.Last, facts.Hashes.At, facts.Withheld, facts.Damage.Count > 0);
@@ -63,8 +63,4 @@ public sealed class JournalChain
 
     /// <summary>The hash of the entry of a sequence, lower-case hex; null where there is none.</summary>
     public string? HashOf(long sequence) => _hashOf(sequence);
-
-    private static long LastOf(IReadOnlyList<JournalEntry> entries) => entries.Count == 0 ? 0 : entries[^1].Sequence;
-
-    private static Func<long, string?> HashIn(IReadOnlyList<JournalEntry> entries) => sequence => entries.At(sequence)?.Hash;
 }
