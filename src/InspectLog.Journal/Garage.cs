@@ -21,6 +21,8 @@ public sealed partial class Garage : IDisposable
     private readonly ConcurrentDictionary<string, OpenJournal<VehicleState>> _vehicles = new(StringComparer.Ordinal);
     private readonly OpenJournal<WorkshopState> _workshop;
     private readonly GarageIndex _index;
+    private readonly EntryCache _cache = new();
+    private readonly ContentCache _contents = new();
     private readonly IReadOnlyList<GarageProblem> _foundAtOpening;
 
     /// <summary>The data folder.</summary>
@@ -118,7 +120,7 @@ public sealed partial class Garage : IDisposable
     public IReadOnlyList<VehicleSummary> Vehicles() =>
     [
         .. _index.Vehicles(),
-        .. _vehicles.Values.Select(journal => journal.Now).Where(now => now.Entries.IsEmpty)
+        .. _vehicles.Values.Select(journal => journal.Now).Where(now => now.Entries.Count == 0)
             .OrderBy(now => now.State.Id, StringComparer.Ordinal)
             .Select(now => new VehicleSummary(now.State.Id, now.State.Name, "", PictureSha256: null, LastChanged: null)),
     ];
@@ -173,6 +175,8 @@ public sealed partial class Garage : IDisposable
         (state, entry) => state.Apply(entry),
         _time,
         mustHoldEntries: true,
+        _cache,
+        (state, places) => state with { Shelf = new InspectionShelf(places, _contents) },
         anew: () => Before(id));
 
     private VehicleState Before(string id) => VehicleState.Before(id) with { CameIn = CameIn.In(_folder.Vehicle(id)) };
@@ -182,7 +186,7 @@ public sealed partial class Garage : IDisposable
 
     private IEnumerable<IndexedJournal> JournalsForIndex() => _vehicles.Values
         .Select(journal => journal.Now)
-        .Where(now => !now.Entries.IsEmpty)
+        .Where(now => now.Entries.Count > 0)
         .Select(now => new IndexedJournal(now.State, now.Entries));
 
     /// <summary>Makes a vehicle's folder whole under another name, so that it appears with its first entries on disk

@@ -35,7 +35,7 @@ public sealed partial class Garage
             recovery.SetUnfinishedVehiclesAside();
         }
 
-        _workshop = new(new JournalFile(folder.Workshop, durable, _latches.Workshop), WorkshopState.Empty, (state, entry) => state.Apply(entry), time);
+        _workshop = new(new JournalFile(folder.Workshop, durable, _latches.Workshop), WorkshopState.Empty, (state, entry) => state.Apply(entry), time, cache: _cache);
         recovery.Recover(_workshop, "workshop", "the workshop", vehicleId: null);
         var ids = VehicleFolders();
         foreach (var (id, journal) in ids.Zip(JournalReading.Read(ids, OpenVehicle, progress)))

@@ -69,8 +69,8 @@ public sealed partial class Garage
     private List<JournalToErase> LookedThrough() =>
     [
         .. _vehicles.OrderBy(vehicle => vehicle.Key, StringComparer.Ordinal).Select(vehicle => new JournalToErase(
-            vehicle.Key, vehicle.Value.Now.State.Name, $"{DataFolder.VehiclesName}/{vehicle.Key}/{DataFolder.JournalName}", vehicle.Value.Bytes(), vehicle.Value.Now.Entries, vehicle.Value.Now.State)),
-        new(null, "the workshop", "workshop.jsonl", _workshop.Bytes(), _workshop.Now.Entries, null),
+            vehicle.Key, vehicle.Value.Now.State.Name, $"{DataFolder.VehiclesName}/{vehicle.Key}/{DataFolder.JournalName}", vehicle.Value.Bytes(), [.. vehicle.Value.Now.Entries], vehicle.Value.Now.State)),
+        new(null, "the workshop", "workshop.jsonl", _workshop.Bytes(), [.. _workshop.Now.Entries], null),
     ];
 
     private Found Search(string person, bool asWorker)
@@ -218,11 +218,14 @@ public sealed partial class Garage
             throw BrokenOff(cause);
         }
 
+        _index.BringInAll(); // what waits may have to be read from files that are written anew now
         try
         {
             pending.Finish(() =>
             {
                 AllJournals().ForEach(journal => journal.ReadAnew());
+                _cache.Clear();
+                _contents.Clear();
                 _index.Rebuild();
             });
         }

@@ -72,7 +72,7 @@ public sealed partial class Garage
     private void NoteArrival(IReadOnlyList<JournalEntry> written)
     {
         var elsewhere = written.Select(entry => entry.Body).OfType<WorkshopNoted>().Distinct()
-            .Where(noted => _workshop.Now.Entries.LastOrDefault(entry => entry.Sequence == noted.Entries)?.Hash != noted.Head)
+            .Where(noted => _workshop.Now.Entries.HashOf(noted.Entries) != noted.Head)
             .Select(noted => (EntryBody)new LossAccepted(Vehicle: null, noted.Entries, noted.Head))
             .ToList();
         if (elsewhere.Count > 0)
@@ -87,7 +87,7 @@ public sealed partial class Garage
     /// <summary>The vehicle whose journal begins with an entry; null when there is none.</summary>
     /// <param name="firstHash">The entry's hash.</param>
     public string? FindJournal(string firstHash) =>
-        _vehicles.FirstOrDefault(one => one.Value.Now.Entries is [{ Hash: var first }, ..] && first == firstHash).Key;
+        _vehicles.FirstOrDefault(one => one.Value.Now.Entries is { Count: > 0 } entries && entries.HashAt(0) == firstHash).Key;
 
     /// <summary>What is known of a recording or photo that a journal came without; null where none did.</summary>
     /// <param name="sha256">Its name.</param>

@@ -69,7 +69,7 @@ public sealed partial class Garage
 
     /// <summary>A closing also notes how far the workshop's journal is.</summary>
     private IReadOnlyList<EntryBody> WithWorkshopNoted(IReadOnlyList<EntryBody> bodies) =>
-        _workshop is { Damage: null, Now.Entries: [.., var last] } && bodies.Any(body => body is InspectionClosed)
-            ? [.. bodies, new WorkshopNoted(last.Sequence, last.Hash)]
+        _workshop is { Damage: null, Now.Entries: { Count: > 0 } noted } && bodies.Any(body => body is InspectionClosed)
+            ? [.. bodies, new WorkshopNoted(noted.LastSequence(), noted.HashAt(noted.Count - 1))]
             : bodies;
 }

@@ -6,7 +6,8 @@ using InspectLog.Journal.Storage;
 namespace InspectLog.Journal;
 
 /// <summary>One journal: where it is kept, and what its entries say. Appends are made one after the other; reading needs
-/// no lock. What is in memory was read back from the very bytes that are on disk.</summary>
+/// no lock. What is in memory was read back from the very bytes that are on disk; entries of a sound journal are read from there
+/// when they are asked for.</summary>
 internal sealed class OpenJournal<TState> : IHeldJournal
     where TState : class
 {
@@ -15,7 +16,8 @@ internal sealed class OpenJournal<TState> : IHeldJournal
     private readonly Func<TState, JournalEntry, TState> _apply;
     private readonly TimeProvider _time;
     private readonly Func<TState> _before;
-    private readonly int _soundBytes;
+    private readonly long _soundBytes;
+    private readonly Func<TState, bool, JournalContent<TState>> _read;
     private volatile Snapshot _now;
 
     /// <summary>Reads a journal. Whatever is wrong with it is told by <see cref="Damage"/>.</summary>
@@ -24,15 +26,25 @@ internal sealed class OpenJournal<TState> : IHeldJournal
     /// <param name="apply">The state after one more entry.</param>
     /// <param name="time">The clock.</param>
     /// <param name="mustHoldEntries">Whether a journal without an entry is damage.</param>
+    /// <param name="cache">Entries that were read lately; null for a cache of its own.</param>
+    /// <param name="reading">Gives the state before the first entry a way to read entries again; null where it needs none.</param>
     /// <param name="anew">Gives the state before the first entry where it is read again; null where it is always the same.</param>
     public OpenJournal(
-        IEntryLog log, TState before, Func<TState, JournalEntry, TState> apply, TimeProvider time, bool mustHoldEntries = false, Func<TState>? anew = null)
+        IEntryLog log,
+        TState before,
+        Func<TState, JournalEntry, TState> apply,
+        TimeProvider time,
+        bool mustHoldEntries = false,
+        EntryCache? cache = null,
+        Func<TState, EntryPlaces, TState>? reading = null,
+        Func<TState>? anew = null)
     {
         _log = log;
         _apply = apply;
         _time = time;
         _before = anew ?? (() => before);
-        var journal = JournalContent.Of(log, before, apply, mustHoldEntries);
+        _read = (first, mustHold) => JournalContent.Of(log, first, apply, mustHold, cache, reading);
+        var journal = _read(before, mustHoldEntries);
         Damage = journal.Damage;
         _soundBytes = journal.SoundBytes;
         _now = new(journal.State, journal.Entries);
@@ -63,7 +75,7 @@ internal sealed class OpenJournal<TState> : IHeldJournal
             {
                 var record = NewEntries.Of(author, bodies, _now.Entries, _time.GetLocalNow());
                 _log.Append(record.Bytes);
-                _now = new(record.Entries.Aggregate(_now.State, _apply), _now.Entries.AddRange(record.Entries));
+                _now = new(record.Entries.Aggregate(_now.State, _apply), Longer(_now.Entries, record.Entries, record.Lengths));
                 kept(_now, record.Entries);
             }
 
@@ -88,7 +100,7 @@ internal sealed class OpenJournal<TState> : IHeldJournal
         {
             ThrowIfDamaged();
             var known = _now.Entries;
-            if (!known.Zip(newer).All(pair => pair.First.Hash == pair.Second.Hash))
+            if (!newer.Take(known.Count).Index().All(one => known.HashAt(one.Index) == one.Item.Hash))
             {
                 throw new FormatException("it is another journal than the one here");
             }
@@ -97,9 +109,10 @@ internal sealed class OpenJournal<TState> : IHeldJournal
             {
                 var further = newer.GetRange(known.Count, newer.Count - known.Count);
                 var state = before(_now.State);
-                _log.Continue(linesAfter(known.Count).Span);
-                _now = new(further.Aggregate(state, _apply), known.AddRange(further));
-                if (further.Exists(entry => entry.Body is PersonErased))
+                var lines = linesAfter(known.Count);
+                _log.Continue(lines.Span);
+                _now = new(further.Aggregate(state, _apply), Longer(known, further, JournalLines.LengthsOf(lines.Span)));
+                if (further.Exists(Erased.IsSaidBy))
                 {
                     ReadAnew(); // what it says changes how entries before it are read
                 }
@@ -117,6 +130,11 @@ internal sealed class OpenJournal<TState> : IHeldJournal
     public void SetTailAside(string into)
     {
         var bytes = _log.SetAside(_soundBytes, into);
+        if (_read(_before(), false) is { Damage: null } sound)
+        {
+            _now = new(sound.State, sound.Entries); // from now on they stay on the disk, as those of any sound journal
+        }
+
         Damage = null;
         Append(JournalEntry.Program, _ => [new TailSetAside(Path.GetFileName(into), bytes)], (_, _) => { });
     }
@@ -139,7 +157,7 @@ internal sealed class OpenJournal<TState> : IHeldJournal
     /// <inheritdoc/>
     public void ReadAnew()
     {
-        var journal = JournalContent.Of(_log, _before(), _apply, mustHoldEntries: false);
+        var journal = _read(_before(), false);
         Damage = journal.Damage;
         _now = new(journal.State, journal.Entries);
     }
@@ -153,6 +171,10 @@ internal sealed class OpenJournal<TState> : IHeldJournal
         }
     }
 
+    private static IReadOnlyList<JournalEntry> Longer(
+        IReadOnlyList<JournalEntry> before, IReadOnlyList<JournalEntry> further, IReadOnlyList<int> lengths) =>
+        before is StoredEntries stored ? stored.With(further, lengths) : before.ToImmutableList().AddRange(further);
+
     private void ThrowIfDamaged()
     {
         if (Damage is { } damage)
@@ -164,5 +186,5 @@ internal sealed class OpenJournal<TState> : IHeldJournal
     /// <summary>A journal at one moment.</summary>
     /// <param name="State">What it says as a whole.</param>
     /// <param name="Entries">All its entries.</param>
-    internal sealed record Snapshot(TState State, ImmutableList<JournalEntry> Entries);
+    internal sealed record Snapshot(TState State, IReadOnlyList<JournalEntry> Entries);
 }

@@ -16,7 +16,7 @@ namespace InspectLog.App.Archiving;
 public sealed record ArchiveView(VehicleState Vehicle, bool HasKey, bool IsProtected, RefusedForm? Form, IReadOnlyList<GarageProblem> Problems)
 {
     /// <summary>Voice notes that are still to be read.</summary>
-    public int Waiting { get; } = Vehicle.Inspections.Sum(inspection => inspection.VoiceNotes.Count(note => note.IsWaiting || note.AwaitsAsking));
+    public int Waiting { get; } = Vehicle.Inspections.Sum(inspection => inspection.UnreadVoiceNotes);
 }
 
 /// <summary>The page of an archive that was asked for.</summary>

@@ -89,9 +89,30 @@ public sealed class BenchDesk(Garage garage, SheetLibrary sheets, ISpeechToText 
 
     /// <summary>Hash of the last entry of the capture this request brings, once it is in the journal; null before, and where
     /// the request brings none.</summary>
-    public string? HashOfCapture() => _stamp is { Id: var id }
-        ? garage.Entries(Scene.Vehicle.Id).LastOrDefault(entry => entry.Body?.Stamp?.Id.StartsWith(id, StringComparison.Ordinal) == true)?.Hash
-        : null;
+    public string? HashOfCapture()
+    {
+        if (_stamp is not { Id: var id })
+        {
+            return null;
+        }
+
+        // It begins where the inspection noted its stamp; what is no part of an inspection has just been written.
+        var entries = garage.Entries(Scene.Vehicle.Id);
+        var inspection = garage.FindVehicle(Scene.Vehicle.Id)!.Inspection(Scene.Inspection.Number)!;
+        var begins = inspection.Stamps.Where(stamp => stamp.Key.StartsWith(id, StringComparison.Ordinal)).Select(stamp => (long?)stamp.Value).Min();
+        var oldest = begins is { } first ? entries.CountUpTo(first) - 1 : Math.Max(0, entries.Count - JustWritten);
+        for (var place = entries.Count - 1; place >= oldest; place--)
+        {
+            if (entries[place].Body?.Stamp?.Id.StartsWith(id, StringComparison.Ordinal) == true)
+            {
+                return entries.HashAt(place);
+            }
+        }
+
+        return null;
+    }
+
+    private const int JustWritten = 500;
 
     /// <summary>Answers with the bench: the fragment where htmx asked, the whole page on a plain GET, a redirect to it
     /// after a plain form, and status 422 where a form was refused.</summary>

@@ -21,7 +21,7 @@ internal static class FindViewBuilder
     public static FindView Build(Garage garage, SheetLibrary sheets, TimeProvider time, string words, string? show)
     {
         var asked = words.Trim();
-        IReadOnlyList<SearchHit> found = asked.Length == 0 ? [] : [.. garage.Search(asked).Where(hit => garage.Entries(hit.VehicleId).At(hit.Sequence) is not null)];
+        IReadOnlyList<SearchHit> found = asked.Length == 0 ? [] : [.. garage.Search(asked).Where(hit => garage.Entries(hit.VehicleId).Has(hit.Sequence))];
         var shown = found.Take(Math.Max(FindView.Step, Number(show))).ToList();
         var groups = shown.Index()
             .GroupBy(hit => hit.Item.VehicleId)
@@ -46,7 +46,7 @@ internal static class FindViewBuilder
 
     // The program wrote the words down; a person said them.
     private static string By(Garage garage, SearchHit hit, EntryBody? body) => body is TranscriptMade { Recording: var recording }
-        ? garage.Entries(hit.VehicleId)[(int)recording - 1].Actor
+        ? garage.Entries(hit.VehicleId).At(recording)?.Actor ?? hit.Actor
         : hit.Actor;
 
     private static IReadOnlyList<TextPiece> Marked(string text, string words) =>

@@ -38,6 +38,7 @@ public sealed class SamePhotos(Garage garage, PhotoCopies copies)
 
     private static IEnumerable<PhotoUse> UsesIn(VehicleState vehicle) =>
         from inspection in vehicle.Inspections
+        where inspection.HasPhotos
         from photo in inspection.Everything.OfType<PhotoCapture>()
         where photo.History.Withdrawn is null
         select new PhotoUse(vehicle, inspection, photo);

@@ -48,8 +48,7 @@ public sealed record TrendSeries(
     [
         .. from sheet in SheetsOf(vehicle, sheets)
            let inspections = vehicle.Inspections.Where(inspection => sheet.IsOneWith(inspection.How.Sheet)).ToList()
-           let renewals = inspections.SelectMany(inspection => inspection.LastActions)
-               .Where(done => done.Body.Action is PartActions.Replaced or PartActions.Adjusted).ToList()
+           let renewals = inspections.SelectMany(inspection => inspection.ActionsOf(PartActions.Replaced, PartActions.Adjusted)).ToList()
            from check in sheet.Checks
            let measurand = check.Measurand
            where measurand is not null

@@ -46,7 +46,7 @@ public sealed record JournalView(
             ? Math.Min(all.Count, Math.Max(1, all.CountUpTo(given)))
             : all.Count;
         var first = Math.Max(0, last - Length);
-        List<JournalEntry> shown = [.. all.Skip(first).Take(last - first).Reverse()];
+        List<JournalEntry> shown = [.. Enumerable.Range(first, last - first).Reverse().Select(at => all[at])];
         return new(vehicle, shown, new(vehicle, sheets), all.Count == 0 ? 0 : all[^1].Sequence, problems)
         {
             Remarks = shown.Select((entry, at) => (entry.Sequence, Remarks: EntryRemarks.Of(entry, last - at < 2 ? null : all[last - at - 2])))

@@ -26,8 +26,8 @@ public sealed record Replacement(long Entry, DateOnly On, double? Odometer, stri
             from inspection in vehicle.Inspections
             let sheet = sheets.Of(inspection)
             where sheet is not null
-            from action in inspection.Actions
-            where action.Body.Action == PartActions.Replaced && action.Sequence > settled && Times.DayOf(action.Time) > since
+            from action in inspection.ActionsOf(PartActions.Replaced)
+            where action.Sequence > settled && Times.DayOf(action.Time) > since
             let check = sheet.Find(action.Body.Check)
             where check is not null && IsNamed(part.Name, check)
             select new Done(action, inspection, BuiltInSheets.FamilyOf(sheet.Id), check, Places.Of(sheet, check).Count());

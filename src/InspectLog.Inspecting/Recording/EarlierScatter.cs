@@ -1,4 +1,3 @@
-using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 using InspectLog.Measuring;
 
@@ -18,17 +17,15 @@ public static class EarlierScatter
     public static KnownScatter? Of(VehicleState vehicle, GivenReading given, long? amends) =>
         KnownScatter.Pool(
             from inspection in vehicle.Inspections
-            from kept in inspection.Readings
-            where kept.Sequence != amends && kept.Body.Check == given.Check.Id && IsAlike(kept.Body, given.Instrument?.OnRangeFor(given.Values))
-            select ((DisplayedReading)kept.Body.Reading).Values) is { } known
+            from repeats in inspection.Repeats
+            where repeats.Sequence != amends && repeats.Check == given.Check.Id && IsAlike(repeats, given.Instrument?.OnRangeFor(given.Values))
+            select repeats.Values) is { } known
             ? known with { From = From }
             : null;
 
     // A record from before such numbers were refused says nothing of scatter, and must not stand in the way of a new one.
-    private static bool IsAlike(ReadingDecided earlier, Instrument? instrument) =>
+    private static bool IsAlike(Repeats earlier, Instrument? instrument) =>
         instrument is not null
-        && earlier.Instrument is { } own
-        && earlier.Reading is DisplayedReading { Values: { Count: > 1 } values }
-        && values.All(Workable.Is)
-        && (own.Id, own.Accuracy, own.Resolution) == (instrument.Id, instrument.Accuracy, instrument.Resolution);
+        && earlier.Values.All(Workable.Is)
+        && earlier.Instrument == new RepeatedWith(instrument.Id, instrument.Accuracy, instrument.Resolution);
 }

@@ -68,8 +68,7 @@ public static class InstrumentChoice
     /// they are not in use any more.</summary>
     public static Instrument? LastGauges(VehicleState vehicle, QuantityKind kind, WorkshopState workshop)
     {
-        var last = vehicle.Inspections.Reverse().SelectMany(inspection => inspection.Gauged.Reverse())
-            .FirstOrDefault(reading => reading.Body.Instrument?.Kind == kind);
+        var last = vehicle.Inspections.Reverse().SelectMany(inspection => inspection.Gauged(kind).Reverse()).FirstOrDefault();
         return Gauges(kind, workshop).FirstOrDefault(one => one.Id == last?.Body.Instrument!.Id);
     }
 

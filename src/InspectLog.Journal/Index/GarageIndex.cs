@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
 using InspectLog.Journal.State;
+using InspectLog.Journal.Storage;
 
 namespace InspectLog.Journal.Index;
 
@@ -64,7 +65,19 @@ internal sealed class GarageIndex : IDisposable
     public void Add(VehicleState state, IReadOnlyList<JournalEntry> entries)
     {
         _new.Enqueue(new(state, entries));
-        ThreadPool.UnsafeQueueUserWorkItem(_ => BringIn(), null);
+        ThreadPool.UnsafeQueueUserWorkItem(_ => BringInAll(), null);
+    }
+
+    /// <summary>Brings in what waits for it.</summary>
+    public void BringInAll()
+    {
+        lock (_gate)
+        {
+            if (!_closed)
+            {
+                BringInNew();
+            }
+        }
     }
 
     /// <summary>All vehicles, those last worked on first.</summary>
@@ -124,17 +137,6 @@ internal sealed class GarageIndex : IDisposable
         }
     }
 
-    private void BringIn()
-    {
-        lock (_gate)
-        {
-            if (!_closed)
-            {
-                BringInNew();
-            }
-        }
-    }
-
     /// <summary>Brings in what is new. Where that fails the index is made again of the journals, which have it; what of it
     /// still waits then comes in twice, and changes nothing.</summary>
     private void BringInNew()
@@ -177,7 +179,7 @@ internal sealed class GarageIndex : IDisposable
         {
             IndexFiles.Delete(_path);
             database = IndexDatabase.InFile(_path);
-            Fill(database);
+            Fill(database, journal => database.Add(journal.State, journal.Entries, _wording));
             database.ThrowIfNotWritten();
             Problem = null;
             return database;
@@ -200,18 +202,33 @@ internal sealed class GarageIndex : IDisposable
     private IndexDatabase FilledInMemory()
     {
         var database = IndexDatabase.InMemory();
-        Fill(database);
+        Fill(database, journal => AddAsFarAsItCanBeRead(database, journal));
         return database;
     }
 
-    private void Fill(IndexDatabase database)
+    private void Fill(IndexDatabase database, Action<IndexedJournal> add)
     {
         database.Wording = _wording.Version;
         var journals = _journals().ToList();
         foreach (var (at, journal) in journals.Index())
         {
-            database.Add(journal.State, journal.Entries, _wording);
+            add(journal);
             _progress?.Report(new(OpeningStep.MakingLists, at + 1, journals.Count));
+        }
+    }
+
+    /// <summary>Entries are read from the disk, and a disk that fails must not stop the rest: this is the last resort.</summary>
+    private void AddAsFarAsItCanBeRead(IndexDatabase database, IndexedJournal journal)
+    {
+        try
+        {
+            database.Add(journal.State, journal.Entries, _wording);
+        }
+        catch (Exception problem) when (DiskFailure.Is(problem))
+        {
+            database.TakeBack();
+            Problem = new GarageProblem(ReadOnly: false,
+                $"The journal of {journal.State.Name} could not be read for lists and search ({problem.Message}). They lack it until the next start.");
         }
     }
 }

@@ -72,6 +72,9 @@ internal sealed class IndexDatabase : IDisposable
         _database.Commit();
     }
 
+    /// <summary>Takes back what was brought in last, where that failed halfway.</summary>
+    public void TakeBack() => _database.Rollback();
+
     /// <summary>Throws when something that was written is not in the file.</summary>
     /// <exception cref="IOException">It is not. The database must not be used any more.</exception>
     public void ThrowIfNotWritten()

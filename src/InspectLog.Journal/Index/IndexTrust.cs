@@ -68,5 +68,5 @@ internal static class IndexTrust
 internal sealed record IndexedJournal(VehicleState State, IReadOnlyList<JournalEntry> Entries)
 {
     /// <summary>The hash of an entry; null when there is none of that sequence.</summary>
-    public string? HashAt(long sequence) => Entries.At(sequence)?.Hash;
+    public string? HashAt(long sequence) => Entries.HashOf(sequence);
 }

@@ -21,17 +21,18 @@ internal static class IndexWriter
             WriteWaiting(index, state, entry);
         }
 
+        var last = entries[^1];
         index.Vehicles.Upsert(new VehicleRow
         {
             Id = state.Id,
             Name = state.Name,
             Description = state.Description,
             Picture = state.Picture?.Sha256,
-            LastChanged = entries[^1].Time.UtcDateTime,
+            LastChanged = last.Time.UtcDateTime,
         });
         index.Positions.Upsert(new PositionRow
         {
-            Id = state.Id, Sequence = entries[^1].Sequence, Hash = entries[^1].Hash,
+            Id = state.Id, Sequence = last.Sequence, Hash = last.Hash,
         });
     }
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using InspectLog.Journal.Entries;
 using InspectLog.Journal.Record;
 using InspectLog.Journal.State;
@@ -35,13 +34,13 @@ internal static class HeadNotes
     /// <summary>How far the vehicles are whose journals grew since they were last noted. One that lacks what was noted is
     /// not noted anew: what is missing must go on being missed.</summary>
     public static IReadOnlyList<NotedJournal> Grown(
-        NotedHeads noted, IEnumerable<KeyValuePair<string, ImmutableList<JournalEntry>>> vehicles) =>
+        NotedHeads noted, IEnumerable<KeyValuePair<string, IReadOnlyList<JournalEntry>>> vehicles) =>
     [
         .. vehicles.Where(vehicle => vehicle.Value.Count > 0 && IsGrown(noted.Vehicles.GetValueOrDefault(vehicle.Key), vehicle.Value))
             .OrderBy(vehicle => vehicle.Key, StringComparer.Ordinal)
-            .Select(vehicle => new NotedJournal(vehicle.Key, vehicle.Value[^1].Sequence, vehicle.Value[^1].Hash)),
+            .Select(vehicle => new NotedJournal(vehicle.Key, vehicle.Value.LastSequence(), vehicle.Value.HashAt(vehicle.Value.Count - 1))),
     ];
 
     private static bool IsGrown(NotedJournal? noted, IReadOnlyList<JournalEntry> entries) => noted is null
-        || (entries[^1].Sequence > noted.Entries && entries.At(noted.Entries)?.Hash == noted.Head);
+        || (entries.LastSequence() > noted.Entries && entries.HashOf(noted.Entries) == noted.Head);
 }

@@ -43,7 +43,7 @@ public sealed record JournalLoss(string? VehicleId, long Entries, string Head, l
 
     /// <summary>What a journal lacks of what was noted; null where nothing.</summary>
     internal static JournalLoss? Of(string? vehicleId, (long Entries, string Head) noted, IReadOnlyList<JournalEntry> entries) =>
-        Of(vehicleId, noted, entries.Count == 0 ? 0 : entries[^1].Sequence, sequence => entries.At(sequence)?.Hash);
+        Of(vehicleId, noted, entries.LastSequence(), entries.HashOf);
 
     private string Name => VehicleId is null ? "The workshop's journal" : $"The journal of the vehicle \"{VehicleId}\"";
 

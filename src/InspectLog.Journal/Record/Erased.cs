@@ -9,6 +9,9 @@ public static class Erased
     /// <summary>Stands where a person's name was.</summary>
     public const string Name = "(name erased)";
 
+    /// <summary>Whether an entry says how others are to be read.</summary>
+    internal static bool IsSaidBy(JournalEntry entry) => entry.Body is PersonErased or EntryRestated;
+
     /// <summary>The entries as they are to be read: those that were erased say by which tombstone, and those that were said again
     /// without the person say that.</summary>
     /// <param name="entries">The entries as the lines have them, by rising sequence.</param>

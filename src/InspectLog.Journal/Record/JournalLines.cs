@@ -34,6 +34,20 @@ public static class JournalLines
 
         return at;
     }
+
+    /// <summary>The lengths of lines without their ends, bytes.</summary>
+    /// <param name="lines">Whole lines.</param>
+    internal static List<int> LengthsOf(ReadOnlySpan<byte> lines)
+    {
+        var lengths = new List<int>();
+        while (!lines.IsEmpty)
+        {
+            lengths.Add(lines.IndexOf(LineEnd));
+            lines = lines[(lengths[^1] + 1)..];
+        }
+
+        return lengths;
+    }
 }
 
 /// <summary>A journal's bytes, read as far as they are sound.</summary>

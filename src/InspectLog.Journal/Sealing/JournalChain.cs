@@ -33,15 +33,18 @@ public sealed class JournalChain
     /// <summary>The chain of a journal.</summary>
     /// <param name="entries">Its sound entries, by rising sequence.</param>
     /// <param name="isDamaged">Whether there are lines that are not sound.</param>
-    public static JournalChain Of(IReadOnlyList<JournalEntry> entries, bool isDamaged = false) => new(
-        LastOf(entries), HashIn(entries), [.. entries.Where(entry => entry.IsWithheld).Select(entry => entry.Sequence)], Erased.By(entries), isDamaged);
+    public static JournalChain Of(IReadOnlyList<JournalEntry> entries, bool isDamaged = false)
+    {
+        var withheld = entries.Where(entry => entry.IsWithheld).ToList(); // an erased one is among them
+        return new(entries.LastSequence(), entries.HashOf, [.. withheld.Select(entry => entry.Sequence)], Erased.By(withheld), isDamaged);
+    }
 
     /// <summary>The chain of a vehicle's journal, without going through its entries.</summary>
     /// <param name="vehicle">The vehicle after the last of them.</param>
     /// <param name="entries">Its sound entries, by rising sequence.</param>
     /// <param name="isDamaged">Whether there are lines that are not sound.</param>
     public static JournalChain Of(VehicleState vehicle, IReadOnlyList<JournalEntry> entries, bool isDamaged = false) => new(
-        LastOf(entries), HashIn(entries), [.. vehicle.Withheld.Select(entry => entry.Sequence)],
+        entries.LastSequence(), entries.HashOf, [.. vehicle.Withheld.Select(entry => entry.Sequence)],
         vehicle.Withheld.Where(entry => entry.ErasedBy is not null).ToDictionary(entry => entry.Sequence, entry => entry.ErasedBy!.Value), isDamaged);
 
     /// <summary>The chain of a journal that was looked through.</summary>
@@ -72,8 +75,4 @@ public sealed class JournalChain
 
     /// <summary>The hash of the entry of a sequence, lower-case hex; null where there is none.</summary>
     public string? HashOf(long sequence) => _hashOf(sequence);
-
-    private static long LastOf(IReadOnlyList<JournalEntry> entries) => entries.Count == 0 ? 0 : entries[^1].Sequence;
-
-    private static Func<long, string?> HashIn(IReadOnlyList<JournalEntry> entries) => sequence => entries.At(sequence)?.Hash;
 }

@@ -41,8 +41,8 @@ public sealed class EntryMarks
         new([.. vehicle.Inspections.Select(inspection => inspection.Marks).Where(marks => marks.Count > 0)]);
 
     /// <summary>Those of one inspection.</summary>
-    internal static Dictionary<long, EntryMark> In(InspectionState inspection) =>
-        inspection.EverythingAndLooseEnds.SelectMany(Of).ToDictionary();
+    internal static Dictionary<long, EntryMark> In(InspectionContent inspection) =>
+        inspection.Everything.Concat(inspection.LooseEnds.All).SelectMany(Of).ToDictionary();
 
     /// <summary>Why an entry no longer counts as it stands; null where it does.</summary>
     /// <param name="sequence">Sequence of any entry: the first of something recorded, or one that put it right.</param>

@@ -68,9 +68,11 @@ public sealed partial record InspectionState
         _ => this,
     };
 
-    private History Begun(JournalEntry entry) => new(entry.Actor)
+    private History Begun(JournalEntry entry) => Begun(entry, IsClosed);
+
+    private static History Begun(JournalEntry entry, bool isLater) => new(entry.Actor)
     {
-        IsLater = IsClosed,
+        IsLater = isLater,
         Came = entry.CapturedTime == entry.LocalTime ? null : entry.LocalTime,
     };
 

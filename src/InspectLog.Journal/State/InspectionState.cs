@@ -15,15 +15,44 @@ public sealed partial record InspectionState
         How = how;
     }
 
-    private KeptList<Capture> KeptCaptures { get; init; } = KeptList<Capture>.Empty;
+    // Of a closed inspection the lists may stay on the disk, until somebody asks for them.
+    private readonly InspectionContent? _held = new();
 
-    private KeptList<Recorded<ReadingDecided>> KeptReadings { get; init; } = KeptList<Recorded<ReadingDecided>>.Empty;
+    private InspectionContent Content
+    {
+        get => _held ?? Shelved!.Content;
+        init => (_held, Shelved) = (value, null);
+    }
 
-    private KeptList<Recorded<ObservationMade>> KeptObservations { get; init; } = KeptList<Recorded<ObservationMade>>.Empty;
+    private KeptList<Capture> KeptCaptures
+    {
+        get => Content.Captures;
+        init => Content = Content with { Captures = value };
+    }
 
-    private KeptList<Recorded<ActionDone>> KeptActions { get; init; } = KeptList<Recorded<ActionDone>>.Empty;
+    private KeptList<Recorded<ReadingDecided>> KeptReadings
+    {
+        get => Content.Readings;
+        init => Content = Content with { Readings = value };
+    }
 
-    private KeptList<LooseEnd> KeptLooseEnds { get; init; } = KeptList<LooseEnd>.Empty;
+    private KeptList<Recorded<ObservationMade>> KeptObservations
+    {
+        get => Content.Observations;
+        init => Content = Content with { Observations = value };
+    }
+
+    private KeptList<Recorded<ActionDone>> KeptActions
+    {
+        get => Content.Actions;
+        init => Content = Content with { Actions = value };
+    }
+
+    private KeptList<LooseEnd> KeptLooseEnds
+    {
+        get => Content.LooseEnds;
+        init => Content = Content with { LooseEnds = value };
+    }
 
     /// <summary>Its number: the sequence of its first entry.</summary>
     public long Number { get; }
@@ -57,62 +86,25 @@ public sealed partial record InspectionState
 
     /// <summary>Everything captured and recorded, withdrawn and later added as well, in the order it was first
     /// recorded. Loose ends are not among it.</summary>
-    public IReadOnlyList<IKept> Everything => _merged.Of(KeptCaptures.All, KeptReadings.All, KeptObservations.All, KeptActions.All);
-
-    // Taken over by the state after the next entry, which merges its own lists once it is asked.
-    private readonly MergedLists _merged = new();
-
-    private readonly Remembered<InspectionState, Dictionary<long, EntryMark>> _marks = new();
-    private readonly Remembered<InspectionState, Dictionary<(string Check, int? Cylinder), Recorded<ReadingDecided>>> _lastReadings = new();
-
-    private readonly Remembered<InspectionState, Recorded<ActionDone>[]> _lastActions = new();
-    private readonly Remembered<InspectionState, Recorded<ReadingDecided>[]> _gauged = new();
-    private readonly Remembered<InspectionState, HashSet<string>> _checks = new();
-
-    /// <summary>Readings that count and were taken with gauges, oldest first.</summary>
-    public IReadOnlyList<Recorded<ReadingDecided>> Gauged =>
-        _gauged.Of(this, state => [.. state.Readings.Where(reading => reading.Body.Reading is Measuring.Bracket)]);
-
-    /// <summary>Whether a check has a reading or an observation that counts.</summary>
-    public bool HasRecordOf(string check) => _checks.Of(
-        this, state => [.. state.Readings.Select(one => one.Body.Check), .. state.Observations.Select(one => one.Body.Check)]).Contains(check);
-
-    /// <summary>Which of its entries no longer count as they stand.</summary>
-    internal IReadOnlyDictionary<long, EntryMark> Marks => _marks.Of(this, EntryMarks.In);
-
-    /// <summary>The last reading that counts of a check at a place; null where it was not read.</summary>
-    /// <param name="check">Check id.</param>
-    /// <param name="cylinder">The place; null for a check done once.</param>
-    public Recorded<ReadingDecided>? LastReading(string check, int? cylinder) =>
-        _lastReadings.Of(this, LastReadings).GetValueOrDefault((check, cylinder));
-
-    /// <summary>The last action of each sort that counts, of a check at a place.</summary>
-    public IReadOnlyCollection<Recorded<ActionDone>> LastActions =>
-        _lastActions.Of(this, state => [.. state.Actions.GroupBy(done => (done.Body.Check, done.Body.Cylinder, done.Body.Action)).Select(same => same.Last())]);
-
-    private static Dictionary<(string Check, int? Cylinder), Recorded<ReadingDecided>> LastReadings(InspectionState inspection)
-    {
-        var last = new Dictionary<(string, int?), Recorded<ReadingDecided>>();
-        foreach (var reading in inspection.Readings)
-        {
-            last[(reading.Body.Check, reading.Body.Cylinder)] = reading;
-        }
-
-        return last;
-    }
-
-    internal IEnumerable<IKept> EverythingAndLooseEnds => Everything.Concat(KeptLooseEnds.All);
+    public IReadOnlyList<IKept> Everything => Content.Everything;
 
     /// <summary>What was added after the inspection was closed and counts, oldest first.</summary>
     public IEnumerable<IKept> Addenda =>
         Everything.Where(kept => kept.History is { IsLater: true, Withdrawn: null });
 
     /// <summary>Checks left out, with their reasons, by check id.</summary>
-    public ImmutableDictionary<string, string> LeftOut { get; private init; } =
-        ImmutableDictionary<string, string>.Empty;
+    public ImmutableDictionary<string, string> LeftOut
+    {
+        get => Content.LeftOut;
+        private init => Content = Content with { LeftOut = value };
+    }
 
     /// <summary>The first entry of each capture that brought a stamp, by the stamp's id.</summary>
-    public ImmutableDictionary<string, long> Stamps { get; private init; } = ImmutableDictionary<string, long>.Empty;
+    public ImmutableDictionary<string, long> Stamps
+    {
+        get => Content.Stamps;
+        private init => Content = Content with { Stamps = value };
+    }
 
     /// <summary>Loose ends that are still open.</summary>
     public IEnumerable<LooseEnd> OpenLooseEnds => LooseEnds.Where(end => end.IsOpen);
@@ -131,14 +123,13 @@ public sealed partial record InspectionState
 
     /// <summary>The note in words with this sequence, or null.</summary>
     public WordedNote? FindNote(long sequence) =>
-        KeptCaptures.Find(sequence) is WordedNote { History: { Withdrawn: null, IsLater: false } } note ? note : null;
+        Find(sequence) is WordedNote { History: { Withdrawn: null, IsLater: false } } note ? note : null;
 
     /// <summary>What was captured or recorded by this entry first, withdrawn or not; null when nothing was.</summary>
-    public IKept? Find(long sequence) =>
-        (IKept?)KeptReadings.Find(sequence) ?? KeptObservations.Find(sequence) ?? KeptActions.Find(sequence) ?? (IKept?)KeptCaptures.Find(sequence);
+    public IKept? Find(long sequence) => MayHave(sequence) ? Content.Find(sequence) : null;
 
     /// <summary>The loose end that this entry opened, withdrawn or not; null when it opened none.</summary>
-    public LooseEnd? FindLooseEnd(long sequence) => KeptLooseEnds.Find(sequence);
+    public LooseEnd? FindLooseEnd(long sequence) => MayHave(sequence) ? KeptLooseEnds.Find(sequence) : null;
 
     /// <summary>Every loose end that a record opened, withdrawn ones included.</summary>
     public IEnumerable<LooseEnd> LooseEndsOf(long record) => KeptLooseEnds.All.Where(end => end.What.Record == record);
@@ -157,5 +148,5 @@ public sealed partial record InspectionState
     };
 
     internal static InspectionState Begin(JournalEntry entry, InspectionStarted how) =>
-        new(entry.Sequence, entry.LocalTime, how);
+        new(entry.Sequence, entry.LocalTime, how) { Entries = EntryRuns.None.With(entry.Sequence) };
 }

@@ -55,6 +55,15 @@ public sealed record VehicleState
     /// <summary>Which of its entries came in from elsewhere, as the file beside the journal says.</summary>
     internal CameIn CameIn { get; init; } = CameIn.None;
 
+    /// <summary>Where the lists of closed inspections are left; null where all are in memory.</summary>
+    internal InspectionShelf? Shelf { get; init; }
+
+    // Closed inspections whose lists are in memory since something was added to them.
+    private ImmutableList<long> AddedTo { get; init; } = [];
+
+    private ImmutableDictionary<string, ImmutableList<long>> Media { get; init; } =
+        ImmutableDictionary.Create<string, ImmutableList<long>>(StringComparer.Ordinal);
+
     /// <summary>How far the workshop's journal was when an inspection was last closed; null where it was not noted.</summary>
     public WorkshopNoted? WorkshopNoted { get; private init; }
 
@@ -101,6 +110,7 @@ public sealed record VehicleState
             NextSequence = entry.Sequence + 1,
             LastHash = entry.Hash,
             People = PeopleAfter(entry),
+            Media = MediaAfter(entry),
             Withheld = entry.IsWithheld ? Withheld.Add(WithheldEntry.Of(entry)) : Withheld,
         };
         return entry.Body switch
@@ -132,8 +142,56 @@ public sealed record VehicleState
             // What was said before it of owner and contact was no longer so.
             null when entry is { IsWithheld: true, Kind: PrivateFacts } => counted with { Private = null },
             null or EntryRestated => counted,
-            _ => counted with { Inspections = Applied(entry) },
+            _ when Shelf is null => counted with { Inspections = Applied(entry) },
+            _ => (counted with { Inspections = Applied(entry) }).Shelved(Inspections, entry),
         };
+    }
+
+    /// <summary>The entries that name a recording or photo, rising.</summary>
+    /// <param name="sha256">Its name.</param>
+    public IReadOnlyList<long> Naming(string sha256) => Media.GetValueOrDefault(sha256) ?? [];
+
+    /// <summary>Leaves the lists of an inspection on the disk once it is closed. One that is added to later has them in memory
+    /// until the next is closed, so that adding much to it does not read them each time.</summary>
+    private VehicleState Shelved(ImmutableList<InspectionState> before, JournalEntry entry)
+    {
+        if (ReferenceEquals(before, Inspections))
+        {
+            return this;
+        }
+
+        var at = Inspections.Count - 1;
+        while (ReferenceEquals(before[at], Inspections[at]))
+        {
+            at--;
+        }
+
+        var changed = Inspections[at];
+        var later = changed.IsClosed && !AddedTo.Contains(changed.Number) ? AddedTo.Add(changed.Number) : AddedTo;
+        if (entry.Body is not InspectionClosed && later.Count <= MostAddedTo)
+        {
+            return this with { AddedTo = later };
+        }
+
+        return this with
+        {
+            AddedTo = [],
+            Inspections = later.Aggregate(Inspections, (all, number) => all.SetItem(Place(number), all[Place(number)].OnShelf(Shelf!, CameIn))),
+        };
+    }
+
+    private const int MostAddedTo = 8;
+
+    private ImmutableDictionary<string, ImmutableList<long>> MediaAfter(JournalEntry entry)
+    {
+        var named = entry.Body switch
+        {
+            RecordingKept recording => recording.Media,
+            PhotoKept photo => photo.Media,
+            VehiclePictured picture => picture.Media,
+            _ => null,
+        };
+        return named is null ? Media : Media.SetItem(named.Sha256, (Media.GetValueOrDefault(named.Sha256) ?? []).Add(entry.Sequence));
     }
 
     /// <summary>The inspections after one more entry. It changes one of them, or none, so the list is not made anew for
@@ -148,6 +206,11 @@ public sealed record VehicleState
         // What is referred to is mostly of the newest.
         for (var at = Inspections.Count - 1; at >= 0; at--)
         {
+            if (Target(entry.Body) is { } target && !Inspections[at].MayHave(target))
+            {
+                continue;
+            }
+
             if (Changed(Inspections, at, entry) is var now && !ReferenceEquals(now, Inspections))
             {
                 return now;
@@ -160,7 +223,7 @@ public sealed record VehicleState
     private ImmutableList<InspectionState> Changed(ImmutableList<InspectionState> inspections, int at, JournalEntry entry)
     {
         var before = inspections[at];
-        var next = CameIn.Has(entry.Sequence) ? before.Apply(entry).WithWordsNotAskedFor(entry) : before.Apply(entry);
+        var next = before.After(entry, CameIn);
         return ReferenceEquals(next, before) ? inspections : inspections.SetItem(at, next);
     }
 
@@ -177,6 +240,28 @@ public sealed record VehicleState
         LooseEndOpened opened => opened.Inspection,
         CheckLeftOut left => left.Inspection,
         InspectionClosed closed => closed.Inspection,
+        _ => null,
+    };
+
+    /// <summary>The entry that an entry refers to; null where it refers to none.</summary>
+    private static long? Target(EntryBody? body) => body switch
+    {
+        AmendableBody amending => amending.Amends,
+        TranscriptMade made => made.Recording,
+        WordsCorrected corrected => corrected.Recording,
+        TranscriptFailed failed => failed.Recording,
+        TranscriptCancelled cancelled => cancelled.Recording,
+        TranscriptAsked asked => asked.Recording,
+        FindingsProposed proposed => proposed.Recording,
+        FindingDropped dropped => dropped.Finding.Recording,
+        FindingReopened reopened => reopened.Finding.Recording,
+        CommandHeard heard => heard.Recording,
+        CommandDone done => done.Recording,
+        LooseEndTied tied => tied.LooseEnd,
+        LooseEndWaived waived => waived.LooseEnd,
+        EntryWithdrawn withdrawn => withdrawn.Entry,
+        EntryRestored restored => restored.Entry,
+        ReportChoice choice => choice.Entry,
         _ => null,
     };
 

@@ -18,6 +18,12 @@ internal interface IEntryLog
     /// <exception cref="IOException">It cannot be read.</exception>
     Stream OpenAfresh();
 
+    /// <summary>Reads what is kept.</summary>
+    /// <param name="bytes">Takes what is there; all of it must be.</param>
+    /// <param name="at">Where it begins, bytes.</param>
+    /// <exception cref="IOException">It cannot be read, or there is less.</exception>
+    void Read(Span<byte> bytes, long at);
+
     /// <summary>Appends a record. Of one that fails nothing stays.</summary>
     /// <exception cref="JournalReadOnlyException">It may not be kept; nothing more can be written.</exception>
     void Append(ReadOnlyMemory<byte> record);
@@ -31,5 +37,5 @@ internal interface IEntryLog
     /// <param name="into">What takes the bytes.</param>
     /// <returns>How many bytes that was.</returns>
     /// <exception cref="JournalReadOnlyException">They could not be set aside; they are still in place.</exception>
-    long SetAside(int soundBytes, string into);
+    long SetAside(long soundBytes, string into);
 }

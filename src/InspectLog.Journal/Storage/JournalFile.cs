@@ -22,6 +22,24 @@ internal sealed class JournalFile(string path, IDurable durable, WriteLatch latc
     }
 
     /// <inheritdoc/>
+    /// <remarks>The file is opened each time: one that is held open could not be replaced on every system.</remarks>
+    public void Read(Span<byte> bytes, long at)
+    {
+        using var file = File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        while (!bytes.IsEmpty)
+        {
+            var read = RandomAccess.Read(file, bytes, at);
+            if (read == 0)
+            {
+                throw new EndOfStreamException($"{path} is shorter than it was when it was opened");
+            }
+
+            bytes = bytes[read..];
+            at += read;
+        }
+    }
+
+    /// <inheritdoc/>
     /// <remarks>In one write, and synced. Whoever was told that a record was not kept must not find it there after the next
     /// start.</remarks>
     public void Append(ReadOnlyMemory<byte> record) => latch.Guard(() =>
@@ -87,9 +105,9 @@ internal sealed class JournalFile(string path, IDurable durable, WriteLatch latc
     });
 
     /// <inheritdoc/>
-    public long SetAside(int soundBytes, string into)
+    public long SetAside(long soundBytes, string into)
     {
-        var remains = File.ReadAllBytes(path)[soundBytes..];
+        var remains = File.ReadAllBytes(path)[(int)soundBytes..];
         latch.Guard(() =>
         {
             using (var copy = File.OpenHandle(into, FileMode.CreateNew, FileAccess.Write))

@@ -1,7 +1,5 @@
-using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Text;
-using System.Text.Json;
 using InspectLog.Journal.Record;
 
 namespace InspectLog.Journal.Verification;
@@ -12,53 +10,72 @@ internal sealed class QuickEntries : QuickPass
 {
     private readonly JournalEntry[] _entries;
     private readonly string?[] _hashTexts; // each is the hash of one entry and the previous hash of the next
-    private readonly ConcurrentDictionary<string, string> _names = new(StringComparer.Ordinal); // few, and on every line
+    private readonly EntryNames _names;
+    private readonly string _before;
 
-    private QuickEntries(ReadOnlyMemory<byte> file, int[] ends)
-        : base(file, ends) => (_entries, _hashTexts) = (new JournalEntry[ends.Length], new string?[ends.Length]);
+    private QuickEntries(ReadOnlyMemory<byte> file, int[] ends, ChainEnd after, EntryNames names)
+        : base(file, ends, after)
+    {
+        (_entries, _hashTexts, _names) = (new JournalEntry[ends.Length], new string?[ends.Length], names);
+        _before = Convert.ToHexStringLower(after.Hash.Span);
+    }
 
     /// <summary>The entries of a journal; null where it is not sound for sure.</summary>
     public static ImmutableList<JournalEntry>? Of(ReadOnlyMemory<byte> file) =>
-        EndsOfLines(file.Span) is { } ends && new QuickEntries(file, ends) is var entries && entries.IsSound()
-            ? Erased.In([.. entries._entries])
+        Of(file, ChainEnd.None, new()) is { } lines ? Erased.In([.. lines.Entries]) : null;
+
+    /// <summary>The entries of a part of a journal as its lines have them; null where it is not sound for sure.</summary>
+    /// <param name="part">Whole lines.</param>
+    /// <param name="after">What the first of them has to follow from.</param>
+    /// <param name="names">The names that were read already.</param>
+    public static QuickLines? Of(ReadOnlyMemory<byte> part, ChainEnd after, EntryNames names) =>
+        EndsOfLines(part.Span) is { } ends && new QuickEntries(part, ends, after, names) is var entries && entries.IsSound()
+            ? new(entries._entries, ends, entries.HashesOfAll)
+            : null;
+
+    /// <summary>The entry of one line as it stands there; null where it is not sound for sure.</summary>
+    /// <param name="line">The line without its end.</param>
+    /// <param name="names">The names that were read already.</param>
+    public static JournalEntry? One(ReadOnlySpan<byte> line, EntryNames names) =>
+        QuickLine.TryRead(line, new byte[line.Length], out var read)
+            ? Entry(read, Encoding.ASCII.GetString(read.Previous), Encoding.ASCII.GetString(read.Hash), names)
             : null;
 
     /// <inheritdoc/>
     protected override bool Take(int at, in QuickLine read, ReadOnlyMemory<byte> line)
     {
-        var kind = Text(read.Kind);
+        _entries[at] = Entry(read, at == 0 ? _before : HashText(at - 1, read.Previous), HashText(at, read.Hash), _names);
+        return true;
+    }
+
+    private static JournalEntry Entry(in QuickLine read, string previous, string hash, EntryNames names)
+    {
+        var kind = names.Of(read.Kind);
         var body = read.IsWithheld ? null : BodyJson.Read(kind, read.Version, read.Body);
-        _entries[at] = new JournalEntry(
+        return new(
             read.Sequence,
             QuickTime.TimeOf(read.Time),
             QuickTime.OffsetOf(read.Offset),
-            Text(read.Actor),
+            names.Of(read.Actor),
             body,
             kind,
             read.Version,
-            at == 0 ? EntryLine.NoPrevious : HashText(at - 1, read.Previous),
-            HashText(at, read.Hash))
+            previous,
+            hash)
         {
-            Device = read.Device.IsEmpty ? null : Text(read.Device),
+            Device = read.Device.IsEmpty ? null : names.Of(read.Device),
             IsWithheld = read.IsWithheld,
             UnreadBody = body is null && !read.IsWithheld ? Encoding.UTF8.GetString(read.Body) : null,
         };
-        return true;
     }
 
     // Two spellings of one hash break the chain, and then nothing of this is used.
     private string HashText(int at, ReadOnlySpan<byte> spelled) => Volatile.Read(ref _hashTexts[at])
         ?? (Encoding.ASCII.GetString(spelled) is var text ? Interlocked.CompareExchange(ref _hashTexts[at], text, null) ?? text : text);
-
-    /// <summary>What stands between the quotes of a string.</summary>
-    private string Text(ReadOnlySpan<byte> spelled)
-    {
-        var text = Encoding.UTF8.GetString(spelled);
-        if (text.Contains('\\', StringComparison.Ordinal))
-        {
-            text = JsonSerializer.Deserialize<string>($"\"{text}\"")!;
-        }
-
-        return _names.GetOrAdd(text, text);
-    }
 }
+
+/// <summary>Sound lines of a journal.</summary>
+/// <param name="Entries">Their entries.</param>
+/// <param name="Ends">Where they end, bytes from the start of the part.</param>
+/// <param name="Hashes">Their hashes, 32 bytes each.</param>
+internal sealed record QuickLines(IReadOnlyList<JournalEntry> Entries, IReadOnlyList<int> Ends, ReadOnlyMemory<byte> Hashes);

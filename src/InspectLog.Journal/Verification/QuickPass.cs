@@ -13,14 +13,17 @@ internal abstract class QuickPass
     private readonly long[] _sequences;
     private readonly byte[] _hashes;
     private readonly byte[] _previous;
+    private readonly ChainEnd _after;
 
-    /// <summary>Goes through a file that has lines.</summary>
+    /// <summary>Goes through a file that has lines, or through a part of one.</summary>
     /// <param name="file">The file.</param>
     /// <param name="ends">Where its lines end.</param>
-    protected QuickPass(ReadOnlyMemory<byte> file, int[] ends)
+    /// <param name="after">What its first line has to follow from.</param>
+    protected QuickPass(ReadOnlyMemory<byte> file, int[] ends, ChainEnd? after = null)
     {
         _file = file;
         _ends = ends;
+        _after = after ?? ChainEnd.None;
         _sequences = new long[ends.Length];
         _hashes = new byte[ends.Length * HashBytes];
         _previous = new byte[ends.Length * HashBytes];
@@ -28,6 +31,9 @@ internal abstract class QuickPass
 
     /// <summary>The hashes of the entries, once all were read.</summary>
     protected EntryHashes Hashes => new(_sequences, _hashes);
+
+    /// <summary>The hashes of the entries one after the other, 32 bytes each, once all were read.</summary>
+    protected ReadOnlyMemory<byte> HashesOfAll => _hashes;
 
     /// <summary>Where the lines of a file end; null where it has none, or the last has no end.</summary>
     protected static int[]? EndsOfLines(ReadOnlySpan<byte> file)
@@ -111,9 +117,8 @@ internal abstract class QuickPass
     {
         for (var line = 0; line < _ends.Length; line++)
         {
-            var before = line == 0 ? default : _hashes.AsSpan((line - 1) * HashBytes, HashBytes);
-            var previous = _previous.AsSpan(line * HashBytes, HashBytes);
-            if (_sequences[line] != line + 1 || !(line == 0 ? !previous.ContainsAnyExcept((byte)0) : previous.SequenceEqual(before)))
+            var before = line == 0 ? _after.Hash.Span : _hashes.AsSpan((line - 1) * HashBytes, HashBytes);
+            if (_sequences[line] != _after.Sequence + line + 1 || !_previous.AsSpan(line * HashBytes, HashBytes).SequenceEqual(before))
             {
                 return false;
             }
@@ -123,4 +128,13 @@ internal abstract class QuickPass
     }
 
     private int StartOf(int line) => line == 0 ? 0 : _ends[line - 1] + 1;
+}
+
+/// <summary>How far a journal has been read: what the next entry has to follow from.</summary>
+/// <param name="Sequence">Sequence of the last entry; 0 before the first.</param>
+/// <param name="Hash">Its hash, 32 bytes; zeros before the first.</param>
+internal sealed record ChainEnd(long Sequence, ReadOnlyMemory<byte> Hash)
+{
+    /// <summary>Before the first entry.</summary>
+    public static ChainEnd None { get; } = new(0, new byte[32]);
 }

@@ -3,7 +3,7 @@ using System.Globalization;
 
 namespace InspectLog.Benchmarks.Garages;
 
-/// <summary>What a long journal costs: starting, appending, showing pages, and memory, each against its baseline in the same
+/// <summary>What a long journal costs: starting, appending, showing pages, memory, and giving it away, each against its baseline in the same
 /// run.</summary>
 internal static class GarageCommand
 {
@@ -33,6 +33,7 @@ internal static class GarageCommand
             AppendTimes.Run(small, "few entries");
             AppendTimes.Run(large, "many entries");
             await PagesAsync(program, small, smallBench, large, largeBench);
+            ExportTimes.Run(program, small);
             return 0;
         }
         finally

@@ -12,7 +12,7 @@ public static class PlacePhotos
     public static IReadOnlyList<PhotoUse> Of(VehicleState vehicle, PhotoCapture photo) =>
     [
         .. from inspection in vehicle.Inspections
-           where inspection.Find(photo.Sequence) is null
+           where inspection.HasPhotos && inspection.Find(photo.Sequence) is null
            from other in inspection.Everything.OfType<PhotoCapture>()
            where other.History.Withdrawn is null && (other.Photo.Check, other.Photo.Cylinder) == (photo.Photo.Check, photo.Photo.Cylinder)
            orderby other.Time descending

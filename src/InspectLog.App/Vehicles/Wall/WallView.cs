@@ -36,6 +36,7 @@ public sealed record WallView(VehicleState Vehicle, IReadOnlyList<WallPart> Part
 
     private static IEnumerable<PhotoUse> Photos(VehicleState vehicle) =>
         from inspection in vehicle.Inspections
+        where inspection.HasPhotos
         from photo in inspection.Everything.OfType<PhotoCapture>()
         where photo.History.Withdrawn is null
         select new PhotoUse(vehicle, inspection, photo);
