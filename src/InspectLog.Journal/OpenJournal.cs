@@ -75,7 +75,8 @@ internal sealed class OpenJournal<TState> : IHeldJournal
             {
                 var record = NewEntries.Of(author, bodies, _now.Entries, _time.GetLocalNow());
                 _log.Append(record.Bytes);
-                _now = new(record.Entries.Aggregate(_now.State, _apply), Longer(_now.Entries, record.Entries, record.Lengths));
+                var entries = Longer(_now.Entries, record.Entries, record.Lengths); // first: one may have those before it read again
+                _now = new(record.Entries.Aggregate(_now.State, _apply), entries);
                 kept(_now, record.Entries);
             }
 
@@ -111,7 +112,8 @@ internal sealed class OpenJournal<TState> : IHeldJournal
                 var state = before(_now.State);
                 var lines = linesAfter(known.Count);
                 _log.Continue(lines.Span);
-                _now = new(further.Aggregate(state, _apply), Longer(known, further, JournalLines.LengthsOf(lines.Span)));
+                var entries = Longer(known, further, JournalLines.LengthsOf(lines.Span));
+                _now = new(further.Aggregate(state, _apply), entries);
                 if (further.Exists(Erased.IsSaidBy))
                 {
                     ReadAnew(); // what it says changes how entries before it are read

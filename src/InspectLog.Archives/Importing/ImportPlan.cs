@@ -28,7 +28,7 @@ public abstract record ImportPlan
         var both = Math.Min(here.Count, archive.Entries.Count);
         for (var at = 0; at < both; at++)
         {
-            if (here[at].Hash != archive.Entries[at].Hash)
+            if (here.HashAt(at) != archive.Entries[at].Hash)
             {
                 return new Parted(vehicle, here[at], archive.Entries[at]);
             }

@@ -301,7 +301,7 @@ public sealed class ErasureTests : IDisposable
     private IReadOnlyList<JournalEntry> Entries(string vehicle)
     {
         using var garage = Garage.Open(Data, Some.Clock());
-        return garage.Entries(vehicle);
+        return [.. garage.Entries(vehicle)];
     }
 
     private SortedDictionary<string, string> Files() => Backups.SomeBackup.Files(Data);
