@@ -45,6 +45,25 @@ public sealed class PhotoAgainTests(BrowserFixture fixture, DemoFixture demo) : 
     }
 
     [Fact]
+    public async Task What_is_refused_is_said_and_the_photo_stays_until_another_is_taken()
+    {
+        await using var visit = await Visit.OpenAsync(fixture.Browser, demo.Program);
+        await visit.Page.AddInitScriptAsync(Camera);
+        var page = visit.Page;
+        await OpenAsync(page);
+        await page.RouteAsync("**/photos", route => route.FulfillAsync(new() { Status = 422, ContentType = "text/html", Body = "<div class=\"problems\"><ul><li>The inspection was closed meanwhile.</li></ul></div>" }));
+
+        await page.Button("Take the photo").ClickAsync();
+
+        await Expect(page.GetByText("The inspection was closed meanwhile. It is still here")).ToBeVisibleAsync();
+        var kept = await page.RunAndWaitForDownloadAsync(() => page.Button("Keep it on this device").ClickAsync());
+        Assert.Equal("photo.jpg", kept.SuggestedFilename);
+        await page.Button("Take another").ClickAsync();
+        await Expect(page.Button("Take the photo")).ToBeVisibleAsync();
+        await Expect(page.Button("Keep it on this device")).ToBeHiddenAsync();
+    }
+
+    [Fact]
     public async Task Without_a_camera_the_file_field_stays_and_it_is_said()
     {
         await using var visit = await Visit.OpenAsync(fixture.Browser, demo.Program);

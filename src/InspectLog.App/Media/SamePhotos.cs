@@ -28,20 +28,13 @@ public sealed class SamePhotos(Garage garage, PhotoCopies copies)
                 .Where(one => only is null || one.Id == only)
                 .Select(one => garage.FindVehicle(one.Id))
                 .OfType<VehicleState>()
-                .SelectMany(UsesIn)
+                .SelectMany(PhotoUse.In)
                 .Where(use => (use.Vehicle.Id, use.Photo.Sequence) != (vehicleId, photo.Sequence))
                 .Where(use => use.Photo.Photo.Media.Sha256 == sha256 || AreCopies(sha256, use.Photo.Photo.Media.Sha256))
                 .OrderBy(use => use.Photo.Photo.Media.Sha256 == sha256 ? 0 : 1)
                 .ThenByDescending(use => use.Photo.Time),
         ];
     }
-
-    private static IEnumerable<PhotoUse> UsesIn(VehicleState vehicle) =>
-        from inspection in vehicle.Inspections
-        where inspection.HasPhotos
-        from photo in inspection.Everything.OfType<PhotoCapture>()
-        where photo.History.Withdrawn is null
-        select new PhotoUse(vehicle, inspection, photo);
 
     private bool AreCopies(string one, string other)
     {
@@ -66,9 +59,3 @@ public sealed class SamePhotos(Garage garage, PhotoCopies copies)
 
     private PhotoFingerprint? Print(string sha256) => copies.SlipOf(sha256)?.Figures?.Fingerprint;
 }
-
-/// <summary>Where a photo is used.</summary>
-/// <param name="Vehicle">The vehicle.</param>
-/// <param name="Inspection">The inspection.</param>
-/// <param name="Photo">The photo.</param>
-public sealed record PhotoUse(VehicleState Vehicle, InspectionState Inspection, PhotoCapture Photo);

@@ -130,9 +130,28 @@ internal sealed class BackupFolder(string root, IDurable durable)
         }
     }
 
-    private IReadOnlyList<Move> Switch() => File.Exists(At(SwitchName))
-        ? JsonSerializer.Deserialize<List<Move>>(File.ReadAllBytes(At(SwitchName))) ?? []
-        : [];
+    private List<Move> Switch()
+    {
+        if (!File.Exists(At(SwitchName)))
+        {
+            return [];
+        }
+
+        try
+        {
+            var moves = JsonSerializer.Deserialize<List<Move>>(File.ReadAllBytes(At(SwitchName)));
+            if (moves?.TrueForAll(move => PathBelow.Is(move.From) && (move.To == Away || PathBelow.Is(move.To))) == true)
+            {
+                return moves;
+            }
+        }
+        catch (JsonException)
+        {
+            // Told below, like one that leads elsewhere.
+        }
+
+        throw new IOException($"An earlier backup into {root} was broken off, and its list {SwitchName} is damaged. Back up into another folder.");
+    }
 
     private void MakeFolderOf(string path)
     {

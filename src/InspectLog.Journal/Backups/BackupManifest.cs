@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using InspectLog.Journal.Storage;
 
 namespace InspectLog.Journal.Backups;
 
@@ -55,7 +56,7 @@ public sealed record BackupManifest(DateTimeOffset Time, string Program, IReadOn
         {
             var read = JsonSerializer.Deserialize<Json>(bytes, Format) ?? throw new FormatException("it is empty");
             return read.Version != Version ? throw new FormatException($"it is of version {read.Version}, which is not known here. Look for a newer InspectLog")
-                : read.Files.FirstOrDefault(file => !IsWithin(file.Path)) is { } file ? throw new FormatException($"it names {file.Path}, which leads elsewhere")
+                : read.Files.FirstOrDefault(file => !PathBelow.Is(file.Path)) is { } file ? throw new FormatException($"it names {file.Path}, which leads elsewhere")
                 : new(DateTimeOffset.ParseExact(read.Time, TimeFormat, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal), read.Program, read.Files) { Turn = Math.Clamp(read.Turn, 0, Turns - 1) };
         }
         catch (JsonException problem)
@@ -63,11 +64,6 @@ public sealed record BackupManifest(DateTimeOffset Time, string Program, IReadOn
             throw new FormatException("it cannot be read", problem);
         }
     }
-
-    // A backup may come from a medium that others had: its paths are looked at before they are used.
-    private static bool IsWithin(string path) => path.Length > 0
-        && !path.Contains('\\', StringComparison.Ordinal) && !path.Contains(':', StringComparison.Ordinal) && !path.Any(char.IsControl)
-        && path.Split('/').All(part => part is not ("" or "." or ".."));
 
     private sealed record Json(int Version, string Time, string Program, IReadOnlyList<BackedUpFile> Files, int Turn = 0);
 }

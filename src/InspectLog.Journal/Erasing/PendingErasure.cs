@@ -58,6 +58,11 @@ internal sealed class PendingErasure(string root, IDurable durable)
     /// <summary>Takes back what was written aside, where nothing was decided.</summary>
     public void TakeBack()
     {
+        if (IsIn(root) && TryRead() is null)
+        {
+            File.Delete(At(ListName)); // says nothing, and is decided anew
+        }
+
         if (Directory.Exists(At(FolderName)) && !IsIn(root))
         {
             Directory.Delete(At(FolderName), recursive: true);
@@ -67,6 +72,7 @@ internal sealed class PendingErasure(string root, IDurable durable)
     /// <summary>Goes through the list, from wherever it was left; nothing where there is none.</summary>
     /// <param name="index">Makes the index anew, which must hold nothing of what is gone.</param>
     /// <exception cref="IOException">It could not be done; it is gone on with at the next start.</exception>
+    /// <exception cref="InvalidDataException">The list is damaged, or leads out of the data folder. Nothing was done.</exception>
     public void Finish(Action index)
     {
         if (!IsIn(root))
@@ -116,17 +122,26 @@ internal sealed class PendingErasure(string root, IDurable durable)
     /// <summary>Deletes the files of an index that nobody has open.</summary>
     public void DeleteIndex() => IndexFiles.Delete(new DataFolder(root).Index);
 
-    private List Read()
+    private List Read() => TryRead() ?? throw new InvalidDataException(
+        $"The erasing of a person's data was begun in this folder and is not done, and its list {ListName} is damaged: some of it may still be here. Erase the person once more.");
+
+    /// <summary>The list; null where it is damaged, or names what is not in the data folder: nothing of it is done then.</summary>
+    private List? TryRead()
     {
         try
         {
-            return JsonSerializer.Deserialize<List>(File.ReadAllBytes(At(ListName)), Format) ?? throw new JsonException("it is empty");
+            return JsonSerializer.Deserialize<List>(File.ReadAllBytes(At(ListName)), Format) is { } list && IsOfThisFolder(list) ? list : null;
         }
-        catch (JsonException damage)
+        catch (JsonException)
         {
-            throw new IOException($"An erasure was begun, and its list {At(ListName)} is damaged ({damage.Message}). Put the data folder back from a copy and erase once more.", damage);
+            return null;
         }
     }
+
+    private bool IsOfThisFolder(List list) => list is { Moves: not null, Media: not null, Files: not null }
+        && list.Moves.All(move => (move.Staged.Length == 0 || PathBelow.IsIn(root, move.Staged)) && PathBelow.IsIn(root, move.To))
+        && list.Media.All(MediaFiles.IsName)
+        && list.Files.All(path => PathBelow.IsIn(root, path));
 
     private IEnumerable<string> CopiesOf(string sha256)
     {

@@ -47,7 +47,8 @@ internal sealed record MediaFiles(string Root)
             : MediaCondition.Damaged;
     }
 
-    private static bool IsName(string sha256) => sha256.Length == 64 && sha256.All(char.IsAsciiHexDigitLower);
+    /// <summary>Whether a text can be the name of one: a SHA-256 in lower-case hex.</summary>
+    public static bool IsName(string sha256) => sha256.Length == 64 && sha256.All(char.IsAsciiHexDigitLower);
 }
 
 /// <summary>What reading a kept file through has shown.</summary>

@@ -17,6 +17,23 @@ public sealed class BrokenOffBackupTests : IDisposable
     public void Dispose() => _folder.Dispose();
 
     [Theory]
+    [InlineData("{")]
+    [InlineData("""[{"From":"../kept.txt","To":""}]""")]
+    [InlineData("""[{"From":"backup.json","To":"../kept.txt"}]""")]
+    public void List_that_is_damaged_or_leads_elsewhere_is_not_followed(string list)
+    {
+        SomeBackup.Grow(Data, 1);
+        SomeBackup.Run(Data, To);
+        File.WriteAllText(_folder.At("kept.txt"), "not of the backup");
+        File.WriteAllText(Path.Combine(To, "switch.json"), list);
+
+        Assert.Contains("Back up into another folder", Assert.Throws<IOException>(() => SomeBackup.Run(Data, To)).Message, StringComparison.Ordinal);
+
+        Assert.Equal("not of the backup", File.ReadAllText(_folder.At("kept.txt")));
+        Assert.True(File.Exists(Path.Combine(To, "backup.json")));
+    }
+
+    [Theory]
     [InlineData(FaultyDisk.NoSpace, false)]
     [InlineData(FaultyDisk.InputOutputError, true)]
     public void Disk_that_is_full_or_fails_at_any_act_leaves_a_backup_that_is_whole(int error, bool forGood)

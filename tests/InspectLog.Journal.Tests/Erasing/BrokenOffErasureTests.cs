@@ -52,6 +52,34 @@ public sealed class BrokenOffErasureTests : IDisposable
         Assert.True(begun > 5, $"{begun} begun");
     }
 
+    [Theory]
+    [InlineData("{")]
+    [InlineData("""{"moves":null,"media":[],"files":[]}""")]
+    [InlineData("""{"moves":[],"media":[],"files":["../kept.txt"]}""")]
+    [InlineData("""{"moves":[{"staged":"","to":"vehicles/../../kept.txt"}],"media":[],"files":[]}""")]
+    [InlineData("""{"moves":[{"staged":"../kept.txt","to":"workshop.jsonl"}],"media":[],"files":[]}""")]
+    [InlineData("""{"moves":[],"media":["../../kept.txt"],"files":[]}""")]
+    public void List_that_is_damaged_or_leads_elsewhere_is_not_followed_and_closes_nothing(string list)
+    {
+        var data = Copied(0);
+        var outside = Path.Combine(Path.GetDirectoryName(data)!, "kept.txt");
+        File.WriteAllText(outside, "not of this folder");
+        File.WriteAllText(Path.Combine(data, PendingErasure.ListName), list);
+        Assert.False(JournalVerifier.Verify(data, _ => true).IsIntact);
+
+        using (var garage = Garage.Open(data, Some.Clock()))
+        {
+            Assert.Contains(garage.Problems, problem => problem.Message.Contains("Erase the person once more", StringComparison.Ordinal));
+            garage.Note("marigold", "Work goes on");
+            garage.Erase("Office", SomePerson.Request);
+        }
+
+        Assert.Equal("not of this folder", File.ReadAllText(outside));
+        Assert.False(PendingErasure.IsIn(data));
+        Assert.Empty(SomePerson.Remains(data));
+        Assert.True(JournalVerifier.Verify(data, _ => true).IsIntact);
+    }
+
     [Fact]
     [Trait("Takes", "long")]
     public async Task Kill_before_any_act_leaves_all_or_nothing()

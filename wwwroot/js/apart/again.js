@@ -29,6 +29,7 @@ async function begin() {
   frame.classList.add("live");
   page.querySelector("[data-shutter]").addEventListener("click", () => press(video));
   page.querySelector("[data-again-save]").addEventListener("click", save);
+  page.querySelector("[data-again-other]").addEventListener("click", retake);
   addEventListener("pagehide", () => video.srcObject.getTracks().forEach((track) => track.stop()));
   addEventListener("beforeunload", (leaving) => taken && leaving.preventDefault());
 }
@@ -36,17 +37,46 @@ async function begin() {
 async function press(video) {
   const shutter = page.querySelector("[data-shutter]");
   shutter.disabled = true;
-  try {
-    taken ??= await picture(video);
-    say("Sending the photo…");
-    await send(taken);
-  } catch {
-    say("There is no connection, so the photo was not sent. It is still here: send it again, or keep it on this device and choose it later.");
-    shutter.textContent = "Send it again";
-    page.querySelector("[data-again-save]").hidden = false;
+  if (!taken) {
+    try {
+      taken = await picture(video);
+    } catch {
+      say("The camera gave no picture. Press once more, or take the photo with the device's own camera.");
+    }
+  }
+
+  if (taken) {
+    await trySending(shutter);
   }
 
   shutter.disabled = false;
+}
+
+async function trySending(shutter) {
+  say("Sending the photo…");
+  let trouble;
+  try {
+    trouble = await send(taken);
+  } catch {
+    trouble = "There is no connection, so the photo was not sent.";
+  }
+
+  if (trouble) {
+    say(`${trouble} It is still here: send it again, or keep it on this device and choose it later.`);
+    shutter.textContent = "Send it again";
+    page.querySelectorAll("[data-again-kept]").forEach((part) => { part.hidden = false; });
+  } else {
+    taken = null;
+    location.assign(page.dataset.bench);
+  }
+}
+
+/** Another one is taken in place of the one that is here. */
+function retake() {
+  taken = null;
+  page.querySelector("[data-shutter]").textContent = "Take the photo";
+  page.querySelectorAll("[data-again-kept]").forEach((part) => { part.hidden = true; });
+  say("");
 }
 
 /** As large as the camera gives it: as a photo where the browser can, else as a frame of what is seen. */
@@ -68,21 +98,18 @@ async function picture(video) {
   return new Promise((done, fail) => canvas.toBlob((blob) => blob ? done(blob) : fail(new Error("no picture")), "image/jpeg", 0.92));
 }
 
+/** Sends it; says what is wrong, or nothing once it is in the journal. */
 async function send(photo) {
   const form = page.querySelector("form");
   const fields = new FormData(form);
   fields.set("photo", photo, photo.type === "image/png" ? "photo.png" : "photo.jpg");
   const answer = await fetch(form.action, { method: "POST", body: fields, headers: { "HX-Request": "true" } });
   if (answer.ok && answer.headers.has("Entry-Hash")) {
-    taken = null;
-    location.assign(page.dataset.bench);
-    return;
+    return "";
   }
 
-  // What was refused is not sent again: another photo can be taken.
-  const refusal = new DOMParser().parseFromString(await answer.text(), "text/html").querySelector("[role=alert], .problems");
-  taken = null;
-  say(refusal ? refusal.textContent.trim() : `The photo was not taken (${answer.status}). Go back to the inspection and try there.`);
+  const refusal = new DOMParser().parseFromString(await answer.text(), "text/html").querySelector(".problems li");
+  return refusal?.textContent.trim() || `The photo was not taken in (${answer.status}).`;
 }
 
 function save() {

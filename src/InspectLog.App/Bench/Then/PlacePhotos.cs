@@ -11,11 +11,9 @@ public static class PlacePhotos
     /// <param name="photo">The photo at hand.</param>
     public static IReadOnlyList<PhotoUse> Of(VehicleState vehicle, PhotoCapture photo) =>
     [
-        .. from inspection in vehicle.Inspections
-           where inspection.HasPhotos && inspection.Find(photo.Sequence) is null
-           from other in inspection.Everything.OfType<PhotoCapture>()
-           where other.History.Withdrawn is null && (other.Photo.Check, other.Photo.Cylinder) == (photo.Photo.Check, photo.Photo.Cylinder)
-           orderby other.Time descending
-           select new PhotoUse(vehicle, inspection, other),
+        .. PhotoUse.In(vehicle)
+            .Where(use => use.Inspection.Find(photo.Sequence) is null
+                && (use.Photo.Photo.Check, use.Photo.Photo.Cylinder) == (photo.Photo.Check, photo.Photo.Cylinder))
+            .OrderByDescending(use => use.Photo.Time),
     ];
 }

@@ -24,7 +24,7 @@ public sealed record WallView(VehicleState Vehicle, IReadOnlyList<WallPart> Part
     /// <returns>Null where there is no such part.</returns>
     public static WallView? Of(VehicleState vehicle, SheetLibrary sheets, string? part, IReadOnlyList<GarageProblem> problems)
     {
-        var parts = Photos(vehicle)
+        var parts = PhotoUse.In(vehicle)
             .GroupBy(use => (use.Photo.Photo.Check, use.Photo.Photo.Cylinder))
             .Select(group => WallPart.Of(sheets, [.. group.OrderByDescending(use => use.Photo.Time)]))
             .OrderBy(one => one.Order)
@@ -33,13 +33,6 @@ public sealed record WallView(VehicleState Vehicle, IReadOnlyList<WallPart> Part
         var only = part is null ? null : parts.Find(one => one.Key == part);
         return part is not null && only is null ? null : new(vehicle, parts, only, problems);
     }
-
-    private static IEnumerable<PhotoUse> Photos(VehicleState vehicle) =>
-        from inspection in vehicle.Inspections
-        where inspection.HasPhotos
-        from photo in inspection.Everything.OfType<PhotoCapture>()
-        where photo.History.Withdrawn is null
-        select new PhotoUse(vehicle, inspection, photo);
 }
 
 /// <summary>The photos of one part.</summary>
