@@ -10,7 +10,7 @@ namespace InspectLog.Dictation.Tests.Understanding;
 public sealed partial class ReaderSourceTests
 {
     private const int LongestFile = 200;
-    private const int MostLines = 7710;
+    private const int MostLines = 7725;
 
     private static string Folder { get; } = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Corpus.File("look.jsonl"))!, "..", "..", "src", "InspectLog.Dictation", "Understanding"));
 

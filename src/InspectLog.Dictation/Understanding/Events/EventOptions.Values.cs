@@ -15,9 +15,16 @@ internal sealed partial class EventOptions
         _features.Add(Feature.ValueForm, (int)number.Form);
         _features.Add(Feature.ValueUnit, Flag(number.Units is not null));
         _features.Add(Feature.ValueFits, Math.Min(fits.Count, 3));
+        var limits = fits.Exists(check => ValueMeanings.Of(check, number).Any(meaning => ValueMeanings.IsLimit(check.Measurand!, meaning.Value)));
+        _features.Add(Feature.ValueIsLimit, Flag(limits), Flag(number.Units is not null));
+        _features.Add(Feature.ValueIsLimit, 2 + Flag(limits), Flag(Note.Of(SpeechRole.Limit).Any(word => scene.InClause(word.First, found.First))), Flag(HasOther(found, fits)));
         _features.Add(Feature.ValueFitsNamed, Flag(fits.Exists(check => Note.Names.Exists(name => Evidence.KindOf(name, check.Index) is not null))));
         _features.Add(Feature.ValueFitsInClause, Flag(fits.Exists(check => Note.Names.Exists(name => scene.InClause(name.First, found.First) && Evidence.KindOf(name, check.Index) is not null))));
     }
+
+    // Whether another value of the same sentence may be the reading.
+    private bool HasOther(NoteEvent found, List<CheckEntry> checks) => scene.Events.Exists(other => other.Kind == EventKind.Value && other.First != found.First
+        && scene.InSentence(other.First, found.First) && checks.Exists(check => ValueMeanings.Fits(check, other.Number!)));
 
     private void AddValues(NoteEvent found, NumberSegment number, List<EventOption> options)
     {
@@ -64,6 +71,7 @@ internal sealed partial class EventOptions
         _features.Add(Feature.SourceForm, source, (int)found.Number!.Form);
         _features.Add(Feature.SourceDistance, source, distance);
         _features.Add(Feature.LimitDistance, distance);
+        _features.Add(Feature.SourceIsLimit, source, Flag(ValueMeanings.IsLimit(check.Measurand!, value.Value)));
         _features.Add(Feature.Fits, Math.Min(fits, 3));
         _features.Add(Feature.SourceFits, source, Math.Min(fits, 3));
         if (found.Number.Units is null && next?.Number!.Units is { } units)

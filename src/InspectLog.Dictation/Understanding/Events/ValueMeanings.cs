@@ -75,6 +75,12 @@ internal static class ValueMeanings
         return ratio is > 0.7 and < 1.4 ? 1 : ratio is > 0.4 and < 2.5 ? 2 : 3;
     }
 
+    /// <summary>Whether a value is one of the limits of a check, which people name as often as they measure it.</summary>
+    public static bool IsLimit(Measurand measurand, double value) =>
+        measurand.Limits is { } limits && (IsSame(value, limits.Lower) || IsSame(value, limits.Upper));
+
+    private static bool IsSame(double value, double? limit) => limit is { } one && Math.Abs(value - one) <= 1e-6 * Math.Abs(one);
+
     private static bool Holds(Measurand measurand, double value, bool widely)
     {
         var (from, to) = (measurand.Plausible.From, measurand.Plausible.To);

@@ -79,7 +79,10 @@ internal static class DoubtReasons
         belief.Claim.Kind == FindingKind.Reading && belief.Place == 0 && scene.Checks[belief.Claim.Check].PerPlace;
 
     /// <summary>Whether a value is said of a place that nothing names.</summary>
-    public static bool IsPlaceImplied(NoteScene scene, Belief belief) => belief.Claim.Kind == FindingKind.Reading && belief.Place > 0
+    public static bool IsPlaceImplied(NoteScene scene, Belief belief) => belief.Claim.Kind == FindingKind.Reading && IsPlaceUnsaid(scene, belief);
+
+    /// <summary>Whether nothing names the place of a finding: beside a number that was not used it may be of another, as of one that the vehicle does not have.</summary>
+    public static bool IsPlaceUnsaid(NoteScene scene, Belief belief) => belief.Place > 0
         && !scene.Groups.Exists(group => group.Count > 0 || (group.Places & PlaceSets.One(belief.Place)) != 0);
 
     /// <summary>Whether the speaker said not to be sure of it.</summary>

@@ -18,7 +18,7 @@ internal static class Marking
     public static bool IsRuled(Outcome outcome, Belief belief)
     {
         var scene = outcome.Reading.Scene;
-        return belief.Claim.Kind == FindingKind.Reading && DoubtReasons.UnusedNumbers(outcome, belief.Found).Any()
+        return (belief.Claim.Kind == FindingKind.Reading || DoubtReasons.IsPlaceUnsaid(scene, belief)) && DoubtReasons.UnusedNumbers(outcome, belief.Found).Any()
             || DoubtReasons.IsPlaceImplied(scene, belief)
             || DoubtReasons.LacksPlace(scene, belief)
             || DoubtReasons.IsHedged(scene, belief.Found)

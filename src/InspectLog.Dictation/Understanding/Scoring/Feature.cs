@@ -38,5 +38,5 @@ internal enum Feature
     GroupWord, Troubled, SameClaim, Earlier, Parallel, DoubtKept, DoubtPlaced, DoubtRival, DoubtSentenceShare, DoubtAnywhere,
     DoubtSentenceLeast, DoubtShareStep, DoubtHow, OneClash, UnusedPlaceHere, DoubtWhat, ChainWord, ChainBetween, NameWords, NameLeft, SlotWord, GroupAfter, GroupAround,
     GroupBetweenWord, RememberedWord, AllOrNoneWord, AllOrNoneName, ClauseUse, ClauseWord, SentenceUse,
-    FollowPlace, FollowWord, FollowStep, OneSaid, DropLaterMended, DropLaterBetween, DropLeftNext, DropOpensLeft, Loose, LooseNear, LooseNamed,
+    FollowPlace, FollowWord, FollowStep, OneSaid, DropLaterMended, DropLaterBetween, DropLeftNext, DropOpensLeft, Loose, LooseNear, LooseNamed, ValueIsLimit, SourceIsLimit,
 }
