@@ -11,22 +11,46 @@ internal static class Outlines
     public static void Draw(XGraphics graphics, Shape.Outline outline, VectorDrawing drawing, Area area)
     {
         var (across, down) = (area.Width / drawing.Width, area.Height / drawing.Height);
-        var path = PathOf(outline.Steps, spot => new(area.X + spot.X * across, area.Y + spot.Y * down));
+        XPoint Place(Spot spot) => new(area.X + spot.X * across, area.Y + spot.Y * down);
         var pen = outline.Stroke is { } stroke
             ? new XPen(PdfSheets.ColourOf(stroke), outline.Breadth * Math.Min(across, down)) { LineJoin = XLineJoin.Round }
             : null;
         var brush = outline.Fill is { } fill ? new XSolidBrush(PdfSheets.ColourOf(fill)) : null;
         if (pen is not null && brush is not null)
         {
-            graphics.DrawPath(pen, brush, path);
+            graphics.DrawPath(pen, brush, PathOf(outline.Steps, Place));
         }
         else if (brush is not null)
         {
-            graphics.DrawPath(brush, path);
+            graphics.DrawPath(brush, PathOf(outline.Steps, Place));
         }
         else if (pen is not null)
         {
-            graphics.DrawPath(pen, path);
+            // The library draws a line from where one open line ends to where the next begins.
+            foreach (var line in Lines(outline.Steps))
+            {
+                graphics.DrawPath(pen, PathOf(line, Place));
+            }
+        }
+    }
+
+    private static IEnumerable<IReadOnlyList<Step>> Lines(IReadOnlyList<Step> steps)
+    {
+        var line = new List<Step>();
+        foreach (var step in steps)
+        {
+            if (step is Step.Move && line.Count > 0)
+            {
+                yield return line;
+                line = [];
+            }
+
+            line.Add(step);
+        }
+
+        if (line.Count > 0)
+        {
+            yield return line;
         }
     }
 

@@ -48,7 +48,7 @@ internal sealed class LineBreaker(Letters letters, double width)
             End(_mayEndAfter > 0 ? _mayEndAfter : _pieces.Count);
         }
 
-        if (_pieces is [.., { Words: "-" }] && piece.Words.Length > 0 && char.IsLetter(piece.Words[0]))
+        if (_pieces is [.., { Words: [var before] }, { Words: "-" }] && char.IsLetter(before) && piece.Words.Length > 0 && char.IsLetter(piece.Words[0]))
         {
             _mayEndAfter = _pieces.Count;
         }

@@ -8,7 +8,7 @@ namespace InspectLog.App.Reports.Printing;
 /// <param name="pictures">Clean copies of its photos, by their address.</param>
 internal sealed class PaperBlocks(IReadOnlyDictionary<string, byte[]?> pictures)
 {
-    private const double PhotoHeight = 200, HeadPictureHeight = 165, StripWidth = 340, CodeWidth = 96, BarHeight = 6;
+    private const double PhotoHeight = 185, HeadPictureHeight = 160, StripWidth = 340, CodeWidth = 96, BarHeight = 8;
 
     private static readonly string[] Blocks =
     [
@@ -63,6 +63,7 @@ internal sealed class PaperBlocks(IReadOnlyDictionary<string, byte[]?> pictures)
         "img" => [Picture(element)],
         "svg" => [Drawing(element)],
         _ when element.ClassList.Contains("signatures") => [Signatures(element)],
+        _ when element.ClassList.Contains("place") => Place(element),
         _ when IsKeptTogether(element) || BarOf(element) is not null => [Group(GroupTag.None, element)],
         _ => Within(element),
     };
@@ -85,14 +86,25 @@ internal sealed class PaperBlocks(IReadOnlyDictionary<string, byte[]?> pictures)
     {
         Bar = BarOf(element),
         IsKeptTogether = IsKeptTogether(element),
-        Above = element.ClassList.Contains("later") ? 2 : element.ClassList.Contains("brief") ? 2 : 6,
+        Above = element.ClassList.Contains("later") ? 2 : 6,
     };
+
+    /// <summary>What was found at a place and its drawing stay on one page. The budget below them may go to the next.</summary>
+    private List<Block> Place(IElement place)
+    {
+        var found = place.ChildNodes.TakeWhile(node => node is not IElement { LocalName: "details" }).ToList();
+        return
+        [
+            new Block.Group(GroupTag.None, Of(place, found)) { IsKeptTogether = true, Above = place.ClassList.Contains("brief") ? 2 : 6 },
+            .. Of(place, place.ChildNodes.Skip(found.Count)),
+        ];
+    }
 
     private static Ink? BarOf(IElement element) =>
         element.ClassList.Contains("later") ? PaperLooks.Line : element.ClassList.Contains("doubt") ? PaperLooks.Doubt : null;
 
     private static bool IsKeptTogether(IElement element) =>
-        element.ClassList.Contains("place") || element.ClassList.Contains("sealed") || element.ClassList.Contains("last-words");
+        element.ClassList.Contains("sealed") || element.ClassList.Contains("last-words");
 
     private Block.Bullets List(IElement list) => new(
         [.. list.Children.Where(item => item.LocalName == "li" && !PaperLooks.IsLeftOut(item)).Select(Within)],

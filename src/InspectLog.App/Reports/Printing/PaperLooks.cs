@@ -23,9 +23,9 @@ internal static class PaperLooks
     private static readonly string[] NotShown =
         ["no-paper", "unseen", "buttons", "strip-small", "strip-narrow"];
 
-    private static readonly string[] SmallOnes = ["small", "provenance", "later", "used-for", "remedies", "photo-remark"];
+    private static readonly string[] SmallOnes = ["small", "provenance", "later", "used-for", "remedies", "photo-remark", "foot"];
 
-    private static readonly string[] SoftOnes = ["soft", "provenance", "used-for", "photo-remark"];
+    private static readonly string[] SoftOnes = ["soft", "provenance", "used-for", "photo-remark", "foot"];
 
     /// <summary>Whether an element is for the screen alone.</summary>
     public static bool IsLeftOut(IElement element) =>
@@ -38,7 +38,10 @@ internal static class PaperLooks
         Ink = Is(of, "attention") ? Doubt : Is(of, SoftOnes) || of.Closest("figcaption") is not null ? Soft : Ink.Black,
         IsBold = Is(of, "attention") || of.LocalName == "summary" || (of.Closest("th") is { } header && header.Closest("table.budget") is null && !Is(of, "used-for")),
         IsAtTheRight = of.Closest("td.figure, th.figure") is not null,
-        Above = of.LocalName == "summary" ? 6 : of.ParentElement is { } parent && parent.ClassList.Contains("place") ? 3 : 4,
+        Above = of.Closest("footer") is not null ? 24
+            : of.LocalName == "summary" ? 6
+            : Is(of, "lead") && of.PreviousElementSibling is null ? 12
+            : Is(of, "place") ? 3 : 4,
     };
 
     /// <summary>Colour of the mark before a decision, by what it stands in: its shape says the same.</summary>
