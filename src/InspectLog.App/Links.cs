@@ -83,6 +83,12 @@ public static class Links
     /// <summary>Seals the record of the vehicle.</summary>
     public static string Seal(string vehicleId, long number) => $"{Report(vehicleId, number)}/seal";
 
+    /// <summary>The report as a PDF file.</summary>
+    public static string ReportPdf(string vehicleId, long number) => $"{Report(vehicleId, number)}/pdf";
+
+    /// <summary>The report as one HTML file.</summary>
+    public static string ReportHtml(string vehicleId, long number) => $"{Report(vehicleId, number)}/html";
+
     /// <summary>The running head of the printed report.</summary>
     public static string ReportHead(string vehicleId, long number) => $"{Report(vehicleId, number)}/head.css";
 

@@ -26,8 +26,14 @@ public static class PhotoIntake
     /// <summary>Longest edge of the copy for paper, pixels: a page of A4 across at 300 dots an inch, less its margins.</summary>
     public const int PrintEdge = 3300;
 
+    /// <summary>Longest edge of the small copy for paper, pixels: half a page of A4 across at 300 dots an inch.</summary>
+    public const int SmallPrintEdge = 1000;
+
     /// <summary>JPEG quality of the display copy and the thumbnail.</summary>
     public const int DisplayQuality = 85;
+
+    /// <summary>JPEG quality of the small copy for paper: files with a hundred of them are still sent by mail.</summary>
+    public const int SmallPrintQuality = 78;
 
     /// <summary>JPEG quality of the copy for paper.</summary>
     public const int PrintQuality = 90;

@@ -23,6 +23,7 @@ public sealed class WallsTests
         ["Journal"] = typeof(Journal.Garage).Assembly,
         ["Archives"] = typeof(Archives.ArchiveLayout).Assembly,
         ["Inspecting"] = typeof(Inspecting.BenchScene).Assembly,
+        ["Paper"] = typeof(Paper.PaperWriter).Assembly,
         [App] = typeof(Links).Assembly,
     };
 
@@ -39,7 +40,8 @@ public sealed class WallsTests
         { "Journal", ["Measuring", "Doubts"] },
         { "Archives", ["Journal"] },
         { "Inspecting", ["Measuring", "Checks", "Doubts", "Dictation", "Journal"] },
-        { App, ["Measuring", "Checks", "Doubts", "Dictation", "Photos", "Journal", "Archives", "Inspecting"] },
+        { "Paper", [] },
+        { App, ["Measuring", "Checks", "Doubts", "Dictation", "Photos", "Journal", "Archives", "Inspecting", "Paper"] },
     };
 
     /// <summary>Namespaces from outside that one room alone may use.</summary>
@@ -52,6 +54,8 @@ public sealed class WallsTests
         { "Whisper.net", "Dictation" },
         { "SixLabors.ImageSharp", "Photos" },
         { "MathNet.Numerics", "Measuring" },
+        { "PdfSharp", "Paper" },
+        { "AngleSharp", App },
     };
 
     [Theory]

@@ -24,6 +24,7 @@ internal static class CommandLine
             new ReferVerb(surroundings),
             new UnderstandVerb(surroundings),
             new TranscribeVerb(surroundings),
+            new ReportVerb(surroundings),
             new ExportVerb(surroundings),
             new ImportVerb(surroundings),
             new VerifyVerb(surroundings),

@@ -21,11 +21,7 @@ internal sealed class ExportVerb : Verb
     private readonly Option<string?> _passphrase = PassphraseFile.Option("--passphrase-file", "A file whose first line is the passphrase the workshop's key is kept under.");
     private readonly Option<bool> _unsealed = new("--unsealed") { Description = "Leave the archive unsealed, though this workshop has a key." };
 
-    private readonly Option<string> _profile = new("--profile")
-    {
-        Description = $"What of it is given: {string.Join(" or ", ArchiveProfiles.All.Select(profile => profile.Id))}.",
-        DefaultValueFactory = _ => ArchiveProfiles.Everything.Id,
-    };
+    private readonly Option<string> _profile = GivenOptions.Profile("What of it is given");
 
     public ExportVerb(Surroundings surroundings)
         : base(
@@ -34,7 +30,6 @@ internal sealed class ExportVerb : Verb
             surroundings)
     {
         _to.Validators.Add(given => PathGiven.RefuseEmpty(given, "--to needs the name of a folder."));
-        _profile.AcceptOnlyFromAmong([.. ArchiveProfiles.All.Select(profile => profile.Id)]);
         Add(_data);
         Add(_vehicle);
         Add(_to);
@@ -61,7 +56,7 @@ internal sealed class ExportVerb : Verb
         {
             using var key = KeyOf(arguments);
             var archive = await maker.MakeAsync(
-                Reading(arguments.GetRequiredValue(_data), arguments.GetRequiredValue(_vehicle)),
+                GivenOptions.Reading(arguments.GetRequiredValue(_data), arguments.GetRequiredValue(_vehicle)),
                 ArchiveProfiles.Find(arguments.GetRequiredValue(_profile))!,
                 arguments.GetValue(_zip) ? (name, day) => new ZipTarget(into, name, day) : (name, _) => new FolderTarget(into, name),
                 key is null ? null : new(new Sealer(Surroundings.Time, ProgramName.WithVersion), key),
@@ -93,21 +88,6 @@ internal sealed class ExportVerb : Verb
         catch (SealKeyException problem)
         {
             throw new CommandException(ExitCodes.BadInput, $"{problem.Message} ({(problem.IsPassphrase ? "--passphrase-file FILE, or " : "")}--unsealed to make the archive without a seal)", problem);
-        }
-    }
-
-    private static VehicleReading Reading(string folder, string vehicle)
-    {
-        try
-        {
-            return VehicleReading.Of(folder, vehicle);
-        }
-        catch (UnknownVehicleException)
-        {
-            var known = VehicleReading.VehiclesIn(folder);
-            throw CommandException.BadInput(known.Count == 0
-                ? $"There is no vehicle in {folder}. Name the data folder with --data FOLDER."
-                : $"There is no vehicle \"{vehicle}\" in {folder}. Those there are: {string.Join(", ", known)}.");
         }
     }
 }

@@ -143,6 +143,7 @@ public static class WebHost
         services.AddSingleton<ArchiveDesk>();
         services.AddSingleton<ImportDesk>();
         services.AddSingleton<WorkshopSeals>();
+        services.AddSingleton<ReportDesk>();
         services.AddSingleton<BackupDesk>();
         services.AddSingleton(new RemindsOfBackups(options.RemindsOfBackups));
         services.AddScoped<BenchDesk>();

@@ -2,7 +2,7 @@ using InspectLog.App.Access;
 using InspectLog.App.Bench.Photos;
 using InspectLog.App.Bench;
 using InspectLog.App.Forms;
-using InspectLog.App.Seals;
+using InspectLog.App.Reports.Files;
 using InspectLog.App.Ui;
 using InspectLog.Inspecting;
 using InspectLog.Journal.Entries;
@@ -24,12 +24,19 @@ public static class ReportEndpoints
         var report = app.MapInspection(Policies.ReadReport, change: null, "/report");
         report.MapGet("/", Report).WithName("report");
         report.MapGet("/head.css", Head).WithName("report-head");
+        report.MapGet("/pdf", Pdf).WithName("report-pdf");
+        report.MapGet("/html", Html).WithName("report-html");
     }
 
-    private static IResult Report(BenchDesk desk, WorkshopSeals seals) => Page.Of<ReportPage, ReportView>(
-        ReportBuilder.Build(desk.Scene, desk.Garage.Workshop, desk.Garage.Problems) with { Sealed = seals.Of(desk.Scene.Vehicle.Id) });
+    private static IResult Report(BenchDesk desk, ReportDesk reports) => Page.Of<ReportPage, ReportView>(reports.ViewOf(desk.Scene));
 
-    private static IResult Head(BenchDesk desk) => Results.Text(ReportHead.Style(desk.Scene), "text/css");
+    private static async Task<IResult> Pdf(HttpContext context, BenchDesk desk, ReportDesk reports) => Results.File(
+        await reports.PdfAsync(desk.Scene, context.RequestAborted), "application/pdf", ReportFileName.Of(desk.Scene.Vehicle.Id, desk.Scene.Inspection, "pdf"));
+
+    private static async Task<IResult> Html(HttpContext context, BenchDesk desk, ReportDesk reports) => Results.File(
+        await reports.HtmlAsync(desk.Scene, context.RequestAborted), "text/html; charset=utf-8", ReportFileName.Of(desk.Scene.Vehicle.Id, desk.Scene.Inspection, "html"));
+
+    private static IResult Head(BenchDesk desk) => Results.Text(ReportHead.Style(ReportHead.Words(desk.Scene)), "text/css");
 
     /// <summary>Leaves a note or photo out of the report, or takes it in again: the field <c>shown</c> says which. It may
     /// be done after closing: what was found is the same. Answers with the page it was pressed on:

@@ -9,21 +9,21 @@ namespace InspectLog.App.Reports;
 /// styles alone, and pages here have no style inline. Pure.</summary>
 public static class ReportHead
 {
-    /// <summary>The style: the vehicle and the day at the head of every page, its number at the foot.</summary>
-    public static string Style(BenchScene scene)
-    {
-        var inspected = $"Inspected on {Times.Date(scene.Inspection.Started)}";
-        return $$"""
-            @page {
-              margin: 20mm 15mm 18mm;
-              @top-left { content: {{Quoted(scene.Vehicle.Name)}}; font: 9pt system-ui, sans-serif; }
-              @top-right { content: {{Quoted(inspected)}}; font: 9pt system-ui, sans-serif; }
-              @bottom-left { content: "Condition report"; font: 9pt system-ui, sans-serif; }
-              @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 9pt system-ui, sans-serif; }
-            }
+    /// <summary>What stands at the head and foot of every page of a report.</summary>
+    public static ReportHeadWords Words(BenchScene scene) =>
+        new(scene.Vehicle.Name, $"Inspected on {Times.Date(scene.Inspection.Started)}", "Condition report");
 
-            """;
-    }
+    /// <summary>The style: the vehicle and the day at the head of every page, its number at the foot.</summary>
+    public static string Style(ReportHeadWords words) => $$"""
+        @page {
+          margin: 20mm 15mm 18mm;
+          @top-left { content: {{Quoted(words.Vehicle)}}; font: 9pt system-ui, sans-serif; }
+          @top-right { content: {{Quoted(words.Inspected)}}; font: 9pt system-ui, sans-serif; }
+          @bottom-left { content: {{Quoted(words.Kind)}}; font: 9pt system-ui, sans-serif; }
+          @bottom-right { content: "Page " counter(page) " of " counter(pages); font: 9pt system-ui, sans-serif; }
+        }
+
+        """;
 
     /// <summary>Text as a string of a style: whatever could end it or mean something there is written by its number.
     /// </summary>
@@ -39,4 +39,14 @@ public static class ReportHead
 
         return quoted.Append('"').ToString();
     }
+}
+
+/// <summary>What stands at the head and foot of every page of a report.</summary>
+/// <param name="Vehicle">The vehicle's name.</param>
+/// <param name="Inspected">"Inspected on 12 March 2026".</param>
+/// <param name="Kind">What it is.</param>
+public sealed record ReportHeadWords(string Vehicle, string Inspected, string Kind)
+{
+    /// <summary>Of a page and how many there are.</summary>
+    public static string Page(int page, int of) => string.Create(CultureInfo.InvariantCulture, $"Page {page} of {of}");
 }

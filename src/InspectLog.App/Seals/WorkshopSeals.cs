@@ -32,23 +32,7 @@ public sealed class WorkshopSeals(Garage garage, TimeProvider time)
     }
 
     /// <summary>How the record of a vehicle is sealed now.</summary>
-    public SealedState Of(string vehicleId)
-    {
-        var chain = Chain(vehicleId);
-        var report = SealsReport.Of(SealFolder.Of(garage.Folder, vehicleId).Read(), chain, vehicleId);
-        var newest = report.Seals.LastOrDefault(one => one.Comparison is { Stands: true });
-        return new(
-            newest?.Kept.Sound,
-            newest?.Comparison?.Later ?? 0,
-            newest?.Kept.Sound is { } seal
-                ? PrintedSeal.Of(seal)
-                : new(vehicleId, chain.Count, chain.Record, Key: null),
-            [.. SealWords.Faults(report, key: null)])
-        {
-            Record = chain.Record,
-            IsDamaged = chain.IsDamaged,
-        };
-    }
+    public SealedState Of(string vehicleId) => SealedState.Of(garage.Folder, vehicleId, Chain(vehicleId));
 
     private JournalChain Chain(string vehicleId)
     {
@@ -70,4 +54,26 @@ public sealed record SealedState(SignedSeal? Seal, long Later, PrintedSeal Print
 
     /// <summary>Whether lines of the journal are damaged.</summary>
     public bool IsDamaged { get; init; }
+
+    /// <summary>How a vehicle's record is sealed.</summary>
+    /// <param name="dataFolder">The data folder, in which the seals are.</param>
+    /// <param name="vehicleId">The vehicle.</param>
+    /// <param name="chain">Its record as it is now.</param>
+    /// <exception cref="IOException">The seals cannot be read.</exception>
+    public static SealedState Of(string dataFolder, string vehicleId, JournalChain chain)
+    {
+        var report = SealsReport.Of(SealFolder.Of(dataFolder, vehicleId).Read(), chain, vehicleId);
+        var newest = report.Seals.LastOrDefault(one => one.Comparison is { Stands: true });
+        return new(
+            newest?.Kept.Sound,
+            newest?.Comparison?.Later ?? 0,
+            newest?.Kept.Sound is { } seal
+                ? PrintedSeal.Of(seal)
+                : new(vehicleId, chain.Count, chain.Record, Key: null),
+            [.. SealWords.Faults(report, key: null)])
+        {
+            Record = chain.Record,
+            IsDamaged = chain.IsDamaged,
+        };
+    }
 }

@@ -27,7 +27,11 @@ public sealed record ReadableRecord(
     VehicleState Vehicle,
     IReadOnlyList<JournalEntry> Entries,
     VehicleReading Source,
-    Func<string, CancellationToken, Task<byte[]?>> PictureOf);
+    Func<string, CancellationToken, Task<byte[]?>> PictureOf)
+{
+    /// <summary>How many entries have no body here and are not said again without it.</summary>
+    public int Withheld { get; } = Entries.Count(entry => entry is { IsWithheld: true, IsRestated: false });
+}
 
 /// <summary>Makes clean copies of photos.</summary>
 public interface ICleanCopies

@@ -24,4 +24,7 @@ public enum PhotoWork
 
     /// <summary>A small picture in shades of grey, by which views are laid over each other.</summary>
     Grey = 3,
+
+    /// <summary>The small copy for paper, of which many stand in one file.</summary>
+    SmallPrint = 4,
 }

@@ -15,8 +15,9 @@ public abstract record PhotoAnswer
     /// <param name="Figures">What is told of the photo.</param>
     public sealed record Copies(byte[] Display, byte[] Thumbnail, PhotoFigures Figures) : PhotoAnswer;
 
-    /// <summary>The copy for paper, upright and without metadata.</summary>
-    /// <param name="Jpeg">JPEG, fits <see cref="PhotoIntake.PrintEdge"/>.</param>
+    /// <summary>A copy for paper, upright and without metadata.</summary>
+    /// <param name="Jpeg">JPEG, fits <see cref="PhotoIntake.PrintEdge"/>, or the smaller of the two its own
+    /// <see cref="PhotoIntake.SmallPrintEdge"/>.</param>
     public sealed record Print(byte[] Jpeg) : PhotoAnswer;
 
     /// <summary>The photo in shades of grey, upright.</summary>

@@ -32,6 +32,7 @@ public sealed class PhotoDeveloper : IPhotoDeveloper
             return work switch
             {
                 PhotoWork.Print => new PhotoAnswer.Print(photo.CopyWithin(PhotoIntake.PrintEdge).ToJpeg(PhotoIntake.PrintQuality)),
+                PhotoWork.SmallPrint => new PhotoAnswer.Print(photo.CopyWithin(PhotoIntake.SmallPrintEdge).ToJpeg(PhotoIntake.SmallPrintQuality)),
                 PhotoWork.Grey => Grey(photo),
                 _ => Copies(photo),
             };

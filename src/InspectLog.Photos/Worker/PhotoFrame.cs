@@ -36,6 +36,9 @@ internal enum PhotoMessage : byte
 
     /// <summary>From the worker: width and height (16 bit, little-endian each) and the shades, row by row.</summary>
     Grey = 10,
+
+    /// <summary>To the worker: make the small copy for paper of the photo that follows.</summary>
+    MakeSmallPrint = 11,
 }
 
 /// <summary>One message: length (32 bit, little-endian, of kind and body), kind, body.</summary>
@@ -52,6 +55,7 @@ internal readonly record struct PhotoFrame(PhotoMessage Message, ReadOnlyMemory<
             {
                 PhotoWork.Print => PhotoMessage.MakePrint,
                 PhotoWork.Grey => PhotoMessage.MakeGrey,
+                PhotoWork.SmallPrint => PhotoMessage.MakeSmallPrint,
                 _ => PhotoMessage.MakeCopies,
             },
             original);
@@ -62,6 +66,7 @@ internal readonly record struct PhotoFrame(PhotoMessage Message, ReadOnlyMemory<
         PhotoMessage.MakeCopies => PhotoWork.Copies,
         PhotoMessage.MakePrint => PhotoWork.Print,
         PhotoMessage.MakeGrey => PhotoWork.Grey,
+        PhotoMessage.MakeSmallPrint => PhotoWork.SmallPrint,
         _ => throw Foreign(),
     };
 

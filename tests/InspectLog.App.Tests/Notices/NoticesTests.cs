@@ -61,11 +61,11 @@ public sealed partial class NoticesTests(PublishedProgram published) : IClassFix
     [Fact]
     public void Licences_beside_the_files_are_in_the_notices_word_for_word()
     {
-        var licences = new[] { "src/InspectLog.Dictation/model", "src/InspectLog.Dictation/pronunciation", "wwwroot/vendor" }
+        var licences = new[] { "src/InspectLog.Dictation/model", "src/InspectLog.Dictation/pronunciation", "src/InspectLog.Paper/fonts", "wwwroot/vendor" }
             .SelectMany(folder => Directory.GetFiles(Repository.PathOf(folder), "LICENSE-*.txt"))
             .ToList();
 
-        Assert.Equal(5, licences.Count);
+        Assert.Equal(6, licences.Count);
         Assert.All(licences, file => Assert.Contains(Works, work => work.Text == File.ReadAllText(file).Trim()));
     }
 
@@ -77,6 +77,7 @@ public sealed partial class NoticesTests(PublishedProgram published) : IClassFix
             ["MIT"] = "Permission is hereby granted, free of charge",
             ["0BSD"] = "Permission to use, copy, modify, and/or distribute this software",
             ["Apache-2.0"] = "TERMS AND CONDITIONS FOR USE, REPRODUCTION, AND DISTRIBUTION",
+            ["Bitstream Vera"] = "Permission is hereby granted, free of charge",
             ["BSD-2-Clause with acknowledgement"] = "Redistribution and use in source and binary forms",
         };
 

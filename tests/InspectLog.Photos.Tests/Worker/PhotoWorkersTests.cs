@@ -22,12 +22,13 @@ public sealed class PhotoWorkersTests : IDisposable
 
         var apart = Assert.IsType<PhotoAnswer.Copies>(await workers.DevelopAsync(file));
         var print = Assert.IsType<PhotoAnswer.Print>(await workers.DevelopAsync(file, PhotoWork.Print));
+        var small = Assert.IsType<PhotoAnswer.Print>(await workers.DevelopAsync(file, PhotoWork.SmallPrint));
 
         Assert.Equal((here.Display, here.Thumbnail), (apart.Display, apart.Thumbnail), SameBytes);
         Assert.Equal((1600, 2400), (apart.Figures.Width, apart.Figures.Height));
         Assert.Equal(
-            [new Size(1365, 2048), new Size(213, 320), new Size(1600, 2400)],
-            new[] { apart.Display, apart.Thumbnail, print.Jpeg }.Select(jpeg => Image.Load(jpeg).Size()));
+            [new Size(1365, 2048), new Size(213, 320), new Size(1600, 2400), new Size(667, 1000)],
+            new[] { apart.Display, apart.Thumbnail, print.Jpeg, small.Jpeg }.Select(jpeg => Image.Load(jpeg).Size()));
         Assert.Equal(1, workers.Started);
     }
 
