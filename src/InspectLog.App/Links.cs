@@ -16,6 +16,8 @@ public static class Links
     public static string Instrument(string id) => $"{Instruments}/{Uri.EscapeDataString(id)}";
     public const string Sheets = "/sheets";
     public const string Words = "/words";
+
+    public const string Letterhead = "/letterhead";
     public const string Person = "/person";
     public const string Devices = "/devices";
     public const string Pair = "/pair";
@@ -93,6 +95,8 @@ public static class Links
     public static string ReportHead(string vehicleId, long number) => $"{Report(vehicleId, number)}/head.css";
 
     /// <summary>Whether a note or photo stands in the report.</summary>
+    public static string Urgency(string vehicleId, long number) => $"{Inspection(vehicleId, number)}/urgency";
+
     public static string ReportChoice(string vehicleId, long number, long entry) =>
         string.Create(CultureInfo.InvariantCulture, $"{Inspection(vehicleId, number)}/entries/{entry}/report");
 

@@ -52,6 +52,10 @@ public sealed record Check
     /// <summary>What can hurt.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
 
+    /// <summary>How soon what fails in it is to be seen to; null where the sheet leaves that to people. What needs a look only is a
+    /// step less urgent.</summary>
+    public Urgency? Urgency { get; init; }
+
     /// <summary>The words people say for this check and its parts, used to read dictation.</summary>
     public required SpokenNames Spoken { get; init; }
 }

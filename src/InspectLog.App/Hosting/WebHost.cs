@@ -10,6 +10,7 @@ using InspectLog.App.Devices;
 using InspectLog.App.Erasing;
 using InspectLog.App.Garages;
 using InspectLog.App.Instruments;
+using InspectLog.App.Letterhead;
 using InspectLog.App.Listening;
 using InspectLog.App.Media;
 using InspectLog.App.Network;
@@ -203,6 +204,7 @@ public static class WebHost
         pages.MapWorkings();
         pages.MapInstruments();
         pages.MapWords();
+        pages.MapLetterhead();
         pages.MapSheets();
         pages.MapArchives();
         pages.MapImports();

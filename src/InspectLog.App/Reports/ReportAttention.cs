@@ -24,7 +24,7 @@ public static class ReportAttention
             .. Later(scene, PlaceOutcome.Doubtful),
             .. Unconfirmed(scene, workshop).GroupBy(one => one).Select(said => new AttentionLine(
                 said.Key.Word, PlaceOutcome.Doubtful, said.Count() == 1 ? said.Key.Text : $"{said.Key.Text} ({said.Count()} times)", said.Key.Check?.Id)),
-            .. inspection.OpenLooseEnds.Select(end => new AttentionLine("Still undone", PlaceOutcome.Doubtful, end.What.Text)),
+            .. inspection.OpenLooseEnds.Select(end => new AttentionLine("Still undone", PlaceOutcome.Doubtful, end.What.Text) { IsUndone = true }),
             .. inspection.LooseEnds.Where(end => end.WaivedBecause is not null && end.Tied is null)
                 .Select(end => new AttentionLine("Left as it is", PlaceOutcome.Doubtful, $"{end.What.Text}: {end.WaivedBecause}")),
             .. checks.Where(one => one.Reason is null && IsMissing(one, inspection)).Select(NotFinished),

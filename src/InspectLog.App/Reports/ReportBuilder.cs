@@ -20,7 +20,7 @@ public static class ReportBuilder
         {
             Said = [.. notes.Where(note => note.Check == check.Id && !note.IsLeftOut)],
         }).ToList();
-        var attention = ReportAttention.Of(scene, workshop, checks);
+        var attention = ReportUrgency.Judge(ReportAttention.Of(scene, workshop, checks), scene);
         return new ReportView(
             vehicle,
             inspection,
@@ -40,6 +40,7 @@ public static class ReportBuilder
             problems)
         {
             DroppedLater = ReportDropped.Later(scene, workshop),
+            Workshop = workshop.Named,
         };
     }
 

@@ -18,6 +18,7 @@ public static class ReportEndpoints
     {
         var inspection = app.MapInspection(Policies.Look, Policies.Record);
         inspection.MapPost("/entries/{entry:long}/report", Choose).WithName("report-choice");
+        inspection.MapPost("/urgency", Judge).WithName("urgency");
         inspection.MapGet("/close", CloseEndpoints.Form).WithName("close-form");
         inspection.MapPost("/close", CloseEndpoints.Close).WithName("close");
 
@@ -66,6 +67,25 @@ public static class ReportEndpoints
             : form.Has("viewer")
             ? desk.ReturnTo(context, scene, Links.Photo(vehicle, number, entry) + PhotoBack.Read(form.Text("viewer")).Query)
             : desk.Show(context, scene);
+    }
+
+    /// <summary>Takes how soon what was found in a check is to be seen to. It may be said after closing: what was found is the same.</summary>
+    private static async Task<IResult> Judge(HttpContext context, BenchDesk desk, string vehicle, long number)
+    {
+        var form = await PostedForm.ReadAsync(context.Request);
+        var check = desk.Scene.Sheet.Find(form.Text("check"));
+        if (check is null || ReportUrgency.Parse(form.Text("urgency")) is null)
+        {
+            form.Refuse("urgency", "Say of which check, and how soon: press one of the buttons under “Say how soon” in the report.");
+            return desk.Show(context, desk.Scene, form.Refused("report"));
+        }
+
+        var word = form.Text("urgency");
+        desk.Record(
+            desk.Scene,
+            now => now.Inspection.Urgencies.TryGetValue(check.Id, out var said) && said.Urgency == word ? [] : [new UrgencyJudged(number, check.Id, word)],
+            afterClosing: true);
+        return Results.Redirect($"{Links.Report(vehicle, number)}#attention");
     }
 
     private static string Anchor(BenchScene scene, long entry) =>

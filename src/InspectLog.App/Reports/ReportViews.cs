@@ -2,6 +2,7 @@ using InspectLog.App.Seals;
 using InspectLog.Checks;
 using InspectLog.Inspecting.Standing;
 using InspectLog.Journal;
+using InspectLog.Journal.Entries;
 using InspectLog.Journal.State;
 using InspectLog.Measuring;
 
@@ -44,6 +45,9 @@ public sealed record ReportView(
 {
     /// <summary>Whether it is shown in a file that stands alone: without forms, and without links to other pages.</summary>
     public bool StandsAlone { get; init; }
+
+    /// <summary>Name and address of the workshop; null where nobody said.</summary>
+    public WorkshopNamed? Workshop { get; init; }
 
     /// <summary>How the record is sealed; null where that is not shown.</summary>
     public SealedState? Sealed { get; init; }
@@ -128,7 +132,17 @@ public sealed record ReportCheck(
 /// <param name="Outcome">How bad it is.</param>
 /// <param name="Text">What it is: "Cap contacts, tower 3: corroded".</param>
 /// <param name="Check">Id of the check it is told at; null where there is none.</param>
-public sealed record AttentionLine(string Word, PlaceOutcome Outcome, string Text, string? Check = null);
+public sealed record AttentionLine(string Word, PlaceOutcome Outcome, string Text, string? Check = null)
+{
+    /// <summary>How soon it is to be seen to.</summary>
+    public Urgency Urgency { get; init; } = Urgency.Later;
+
+    /// <summary>Who said how soon; null where the sheet and what is with it say so.</summary>
+    public string? UrgencyBy { get; init; }
+
+    /// <summary>Whether it is something left disconnected, removed or switched on.</summary>
+    public bool IsUndone { get; init; }
+}
 
 /// <summary>An instrument that readings were taken with.</summary>
 /// <param name="Instrument">The instrument.</param>

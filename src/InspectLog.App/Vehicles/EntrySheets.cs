@@ -46,6 +46,7 @@ public sealed class EntrySheets(VehicleState vehicle, SheetLibrary sheets)
         ActionDone done => done.Inspection,
         LooseEndOpened opened => opened.Inspection,
         CheckLeftOut left => left.Inspection,
+        UrgencyJudged judged => judged.Inspection,
         InspectionClosed closed => closed.Inspection,
         _ => null,
     };

@@ -8,7 +8,7 @@ internal static partial class CheckReader
     public static Check Read(SheetNode node, SheetParts parts)
     {
         node.Object("id", "title", "shortTitle", "question", "placeNoun", "places", "parts", "measurand", "conditions", "actions",
-            "method", "safeState", "disturbs", "cautions", "spoken");
+            "method", "safeState", "disturbs", "cautions", "urgency", "spoken");
         var check = new Check
         {
             Id = Id(node["id"]),
@@ -24,6 +24,7 @@ internal static partial class CheckReader
             SafeState = node["safeState"].Texts(atLeastOne: true),
             Disturbs = Disturbances(node["disturbs"], parts),
             Cautions = node["cautions"].Texts(),
+            Urgency = node.Optional("urgency") is { } urgency ? Enum.Parse<Urgency>(urgency.Word("now", "soon", "later"), ignoreCase: true) : null,
             Spoken = Spoken(node["spoken"]),
         };
         SheetParts.RefusePlacesWhereThereAreNone(node, check);

@@ -31,6 +31,7 @@ public sealed class SheetRules(SheetLibrary sheets) : IEntryRules
             ?? Amended<TypedNote>(vehicle, note.Inspection, note),
         RecordingKept kept => OnSheet(vehicle, kept.Inspection, sheet => PlaceIfAny(sheet, kept.OpenCheck, null)),
         CheckLeftOut left => OnSheet(vehicle, left.Inspection, sheet => PlaceIfAny(sheet, left.Check, null)),
+        UrgencyJudged judged => OnSheet(vehicle, judged.Inspection, sheet => PlaceIfAny(sheet, judged.Check, null)),
         LooseEndOpened end => OnSheet(vehicle, end.Inspection, sheet => PlaceIfAny(sheet, end.Check, end.Cylinder) ?? Disturbance(sheet, end)),
         WordsCorrected corrected => vehicle.Inspections.Exists(one => one.Find(corrected.Recording) is VoiceNote { CanBeCorrected: true })
             ? null

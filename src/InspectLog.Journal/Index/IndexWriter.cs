@@ -110,6 +110,7 @@ internal static class IndexWriter
         ObservationMade o => o.Inspection,
         ActionDone a => a.Inspection,
         CheckLeftOut c => c.Inspection,
+        UrgencyJudged u => u.Inspection,
         LooseEndOpened l => l.Inspection,
         TranscriptMade t => WithRecording(t.Recording, state),
         WordsCorrected c => WithRecording(c.Recording, state),

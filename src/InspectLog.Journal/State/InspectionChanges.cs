@@ -61,6 +61,8 @@ public sealed partial record InspectionState
         }),
         LooseEndWaived waived => ChangeLooseEnd(waived.LooseEnd, end => end with { Waived = entry.CapturedTime, WaivedBecause = waived.Reason }),
         CheckLeftOut left when left.Inspection == Number => this with { LeftOut = LeftOut.SetItem(left.Check, left.Reason) },
+        UrgencyJudged judged when judged.Inspection == Number =>
+            this with { Urgencies = Urgencies.SetItem(judged.Check, new(judged.Urgency, entry.Actor, entry.LocalTime)) },
         EntryWithdrawn withdrawn => Withdraw(entry, withdrawn),
         EntryRestored restored => Restore(entry, restored),
         ReportChoice choice => ChangeHistory(choice.Entry, history => history with { IsLeftOutOfReport = !choice.Shown }),

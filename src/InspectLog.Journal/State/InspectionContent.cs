@@ -27,6 +27,8 @@ internal sealed record InspectionContent
 
     public ImmutableDictionary<string, string> LeftOut { get; init; } = ImmutableDictionary<string, string>.Empty;
 
+    public ImmutableDictionary<string, UrgencyWord> Urgencies { get; init; } = ImmutableDictionary<string, UrgencyWord>.Empty;
+
     public ImmutableDictionary<string, long> Stamps { get; init; } = ImmutableDictionary<string, long>.Empty;
 
     public IReadOnlyList<IKept> Everything => _merged.Of(Captures.All, Readings.All, Observations.All, Actions.All);

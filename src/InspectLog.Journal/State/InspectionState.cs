@@ -99,6 +99,13 @@ public sealed partial record InspectionState
         private init => Content = Content with { LeftOut = value };
     }
 
+    /// <summary>What people said of how soon a check is to be seen to, by check id.</summary>
+    public ImmutableDictionary<string, UrgencyWord> Urgencies
+    {
+        get => Content.Urgencies;
+        private init => Content = Content with { Urgencies = value };
+    }
+
     /// <summary>The first entry of each capture that brought a stamp, by the stamp's id.</summary>
     public ImmutableDictionary<string, long> Stamps
     {

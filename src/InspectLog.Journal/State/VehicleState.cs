@@ -239,6 +239,7 @@ public sealed record VehicleState
         RecordingKept kept => kept.Inspection,
         LooseEndOpened opened => opened.Inspection,
         CheckLeftOut left => left.Inspection,
+        UrgencyJudged judged => judged.Inspection,
         InspectionClosed closed => closed.Inspection,
         _ => null,
     };

@@ -19,6 +19,9 @@ public sealed record WorkshopState(ImmutableList<Instrument> Instruments, Immuta
     /// <summary>Which vehicles there should be, and how far their journals were.</summary>
     public NotedHeads Noted { get; init; } = NotedHeads.None;
 
+    /// <summary>What it is called and where it is, for the head of reports; null where nobody said.</summary>
+    public WorkshopNamed? Named { get; init; }
+
     /// <summary>The state after one more entry.</summary>
     public WorkshopState Apply(JournalEntry entry) => entry.Body switch
     {
@@ -28,6 +31,7 @@ public sealed record WorkshopState(ImmutableList<Instrument> Instruments, Immuta
         OwnWordRemoved removed => this with { Words = Words.RemoveAll(word => word.Number == removed.Word) },
         AccessGiven given => this with { Accesses = Accesses.Add(new(entry.Sequence, entry.LocalTime, given, Withdrawn: null)) },
         AccessWithdrawn withdrawn => this with { Accesses = Accesses.ConvertAll(access => access.Number == withdrawn.Access ? access with { Withdrawn = access.Withdrawn ?? entry.LocalTime } : access) },
+        WorkshopNamed named => this with { Named = named.Name.Length == 0 && named.Address.Length == 0 ? null : named },
         VehiclesNoted noted => this with { Noted = Noted.With(noted) },
         LossAccepted loss => this with { Noted = Noted.Without(loss) },
         _ => this,

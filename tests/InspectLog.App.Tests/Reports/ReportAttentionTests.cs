@@ -1,5 +1,6 @@
 using InspectLog.App.Reports;
 using InspectLog.App.Tests.Bench;
+using InspectLog.Checks;
 using InspectLog.Doubts;
 using InspectLog.Inspecting.Standing;
 using InspectLog.Journal.Entries;
@@ -94,7 +95,7 @@ public sealed class ReportAttentionTests
 
         Assert.Equal(ReportSectionKind.Failed, Of(report, Cap).Section);
         Assert.Equal(
-            new AttentionLine("Failed", Inspecting.Standing.PlaceOutcome.Bad, "Cap contacts, tower 2: burnt; the check was left out: The cap was sent away", Cap),
+            new AttentionLine("Failed", Inspecting.Standing.PlaceOutcome.Bad, "Cap contacts, tower 2: burnt; the check was left out: The cap was sent away", Cap) { Urgency = Urgency.Now },
             report.Attention[0]);
         Assert.StartsWith("1 check failed", report.Summary[1], StringComparison.Ordinal);
     }

@@ -23,6 +23,8 @@ public partial class CheckSheetFileTests
     [InlineData("/coverage", "50")]
     [InlineData("/checks/4/disturbs/0/limit", "{'minutes':0.5,'because':'a','source':'b'}")]
     [InlineData("/checks/4/disturbs/0/limit", "{'minutes':600,'because':'a','source':'b'}")]
+    [InlineData("/checks/4/urgency", "'now'")]
+    [InlineData("/checks/4/urgency", "'later'")]
     public void Sound_change_is_accepted_by_schema_and_loader(string at, string? value)
     {
         var sheet = SheetFiles.Changed(at, value);
@@ -39,6 +41,17 @@ public partial class CheckSheetFileTests
         var read = CheckSheetFile.Parse(SheetFiles.Bytes(sheet)).Checks[4].Disturbs[0].Limit;
 
         Assert.Equal(new TimeLimit(TimeSpan.FromSeconds(90), "It overheats.", "A manual"), read);
+    }
+
+    [Theory]
+    [InlineData("'soon'", Urgency.Soon)]
+    [InlineData(null, null)]
+    public void Urgency_is_read_where_the_sheet_has_one(string? written, Urgency? expected)
+    {
+        var sheet = SheetFiles.Changed("/checks/4/urgency", written ?? "'later'");
+        var checks = CheckSheetFile.Parse(SheetFiles.Bytes(sheet)).Checks;
+
+        Assert.Equal(expected, written is null ? checks[3].Urgency : checks[4].Urgency);
     }
 
     [Fact]

@@ -13,6 +13,7 @@ public partial class CheckSheetFileTests
     {
         { "/colour", "'red'", "", "'colour' is not a member known here. Known are: id, version" },
         { "/checks/4/limit", "2", "checks[4]", "'limit' is not a member" },
+        { "/checks/4/urgency", "'at once'", "checks[4].urgency", "soon" },
         { "/checks/4/measurand/limits/max", "2", "checks[4].measurand.limits", "'max' is not a member" },
         { "/checks/4/measurand/plausible/lower", "2", "checks[4].measurand.plausible", "'lower' is not a member" },
         { "/checks/4/measurand/unit", "'Ω'", "checks[4].measurand", "'unit' is not a member" },
