@@ -37,7 +37,7 @@ internal static partial class PageCrawl
         && !link.StartsWith("/photos/", StringComparison.Ordinal)
         && !link.Contains("unfolded=", StringComparison.Ordinal);
 
-    /// <summary>Pages that differ in their vehicle, number, place, way back or what is marked on them only are of one sort,
+    /// <summary>Pages that differ in their vehicle, number, place, part, photo beside, way back or what is marked on them only are of one sort,
     /// and so are the trends of different checks; every check of the bench counts.</summary>
     private static string SortOf(string address) => Stretch().Match(address) is { Success: true } stretch
         ? stretch.Value
@@ -60,6 +60,6 @@ internal static partial class PageCrawl
     [GeneratedRegex(@"/trends/[^?]+")]
     private static partial Regex Trend();
 
-    [GeneratedRegex(@"[?&](place|at|to|found|here|back|kept|from)=[^&]*")]
+    [GeneratedRegex(@"[?&](place|at|to|found|here|back|kept|from|with|like|part)=[^&]*")]
     private static partial Regex Place();
 }
