@@ -25,7 +25,7 @@ public sealed class ReportFiles(string webRoot) : IReadableParts
                 var view = ReportFileView.Of(scene, workshop, record.Withheld) with { Style = style, IsOfArchive = true };
                 yield return new(
                     ArchiveLayout.Report(inspection.Started, inspection.Number),
-                    (to, stop) => ReportHtml.WriteAsync(view, record.PictureOf, to, stop));
+                    (to, stop) => ReportHtml.WriteAsync(view, record.PictureOf, to, stop: stop));
             }
         }
     }

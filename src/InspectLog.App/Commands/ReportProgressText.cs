@@ -1,4 +1,4 @@
-using InspectLog.App.Reports.Printing;
+using InspectLog.App.Reports.Files;
 
 namespace InspectLog.App.Commands;
 

@@ -49,6 +49,7 @@ internal sealed class ReportVerb : Verb
         using var given = Given(source, ArchiveProfiles.Find(arguments.GetRequiredValue(_profile))!, new CleanCopies(photos));
         var view = ViewOf(given.Record, arguments.GetValue(_inspection), arguments.GetRequiredValue(_profile) == ArchiveProfiles.Everything.Id);
         var pictures = new KeptOrMade(CopyFiles.In(source.DataFolder), source, given.Record);
+        var progress = new ReportProgressText(Surroundings.Error, Surroundings.Time);
         await using (var file = NewFile(to))
         {
             await WriteAsync(file, to, async () =>
@@ -60,13 +61,13 @@ internal sealed class ReportVerb : Verb
                         view,
                         async (sha256, cancel) => await pictures.OfAsync(sha256, cancel) is { } copy ? await prints.OfAsync(copy, cancel) : null,
                         Surroundings.Time.GetUtcNow(),
-                        new ReportProgressText(Surroundings.Error, Surroundings.Time),
+                        progress,
                         stop), stop);
                 }
                 else
                 {
                     await ReportHtml.WriteAsync(
-                        view with { Style = ReportHtml.StyleIn(Path.Combine(AppContext.BaseDirectory, "wwwroot")) }, pictures.OfAsync, file, stop);
+                        view with { Style = ReportHtml.StyleIn(Path.Combine(AppContext.BaseDirectory, "wwwroot")) }, pictures.OfAsync, file, progress, stop);
                 }
             });
         }

@@ -29,7 +29,7 @@ public sealed class ReportDesk(
         async () =>
         {
             using var file = new MemoryStream();
-            await ReportHtml.WriteAsync(FileOf(scene) with { Style = ReportHtml.StyleIn(host.WebRootPath) }, PictureAsync, file, stop);
+            await ReportHtml.WriteAsync(FileOf(scene) with { Style = ReportHtml.StyleIn(host.WebRootPath) }, PictureAsync, file, stop: stop);
             return file.ToArray();
         },
         stop);

@@ -15,7 +15,8 @@ internal sealed class TablePart(IReadOnlyList<TableRow> rows, IReadOnlyList<doub
 
     public override double Height { get; } = rows.Sum(row => row.Height);
 
-    public override double First => Math.Min(rows.Take(2).Sum(row => row.Height), Flow.Height / 2);
+    /// <summary>A short table stands on one page; of a longer one the head stands with a row.</summary>
+    public override double First => Height <= Flow.Height / 4 ? Height : Math.Min(rows.Take(2).Sum(row => row.Height), Flow.Height / 2);
 
     public override void Put(Flow flow, double x)
     {

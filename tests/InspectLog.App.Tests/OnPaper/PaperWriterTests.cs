@@ -69,6 +69,19 @@ public sealed class PaperWriterTests : IDisposable
     }
 
     [Fact]
+    public void Endless_words_at_the_head_of_a_page_are_cut_before_they_meet()
+    {
+        var endless = string.Concat(Enumerable.Repeat("garage", 2000));
+        var file = Path.Combine(_folder.FullName, "head.pdf");
+        File.WriteAllBytes(file, PaperWriter.Write(Document([Paragraph("words")]) with { HeadLeft = endless, HeadRight = endless, FootLeft = endless }, stop: TestContext.Current.CancellationToken));
+
+        using var pdf = PdfDocument.Open(file);
+        var letters = pdf.GetPage(1).Letters;
+        Assert.All(letters, letter => Assert.InRange(letter.BoundingBox.Right, 42, 595.3 - 42));
+        Assert.Equal(3, letters.Count(letter => letter.Value == "…"));
+    }
+
+    [Fact]
     public void Words_read_from_right_to_left_are_told_in_their_order_and_stand_turned()
     {
         var file = Written(Paragraph("garage אבג דה end"));

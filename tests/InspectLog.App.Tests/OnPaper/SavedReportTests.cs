@@ -1,5 +1,6 @@
 using System.Net;
 using InspectLog.App.Tests.Web;
+using InspectLog.Journal.Entries;
 
 namespace InspectLog.App.Tests.OnPaper;
 
@@ -30,13 +31,35 @@ public sealed class SavedReportTests
         Assert.Contains("Notsealed", text, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("a<b>&amp;\"</p><script>alert(1)</script>", "a<b>&amp;\"</p><script>alert(1)</script>")]
+    [InlineData("שלום עולם and back", "שלוםעולםandback")]
+    [InlineData("pointless \U0001F697 漢字 car", "pointless")]
+    [InlineData("turned \u202eround\u202c and \u0007 rung", "turnedroundandrung")]
+    public async Task Whatever_somebody_wrote_is_saved_as_words(string note, string told)
+    {
+        await using var app = await TestApp.StartAsync();
+        var bench = await app.StartInspectionAsync();
+        var endless = new string('w', 10_000);
+        var (vehicle, inspection) = (bench.Split('/')[2], app.Inspection().Number);
+        app.Garage.Append(vehicle, "Tess Okafor", _ => [new NoteWritten(inspection, null, note), new NoteWritten(inspection, null, endless)]);
+
+        var bytes = await app.Client.GetByteArrayAsync(new Uri($"{bench}/report/pdf", UriKind.Relative), Stop);
+
+        var file = Path.Combine(app.Folder, "saved.pdf");
+        await File.WriteAllBytesAsync(file, bytes, Stop);
+        var words = Poppler.Tight(string.Concat(Poppler.Told(file).Select(one => one.Text)));
+        Assert.Contains(told, words, StringComparison.Ordinal);
+        Assert.Contains(endless, words, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Page_saves_itself_as_one_html_file_that_needs_nothing_else()
     {
         await using var app = await TestApp.StartAsync();
         var bench = await app.StartInspectionAsync();
         await app.KeepPhotoAsync(bench, "lead-condition", "2");
-        var link = Assert.Single((await app.PageAsync($"{bench}/report")).QuerySelectorAll("a[download]"), one => one.TextContent == "Save as one page");
+        var link = Assert.Single((await app.PageAsync($"{bench}/report")).QuerySelectorAll("a[download]"), one => one.TextContent == "Save as HTML");
 
         var answer = await app.Client.GetAsync(new Uri(link.GetAttribute("href")!, UriKind.Relative), Stop);
 

@@ -20,14 +20,21 @@ public static partial class ReportHtml
     /// <param name="view">The report.</param>
     /// <param name="pictureOf">A clean copy of a photo as JPEG, by its SHA-256; null where it cannot be shown.</param>
     /// <param name="to">Where to.</param>
+    /// <param name="progress">Is told how far it is.</param>
     /// <param name="stop">Gives it up.</param>
     public static async Task WriteAsync(
-        ReportFileView view, Func<string, CancellationToken, Task<byte[]?>> pictureOf, Stream to, CancellationToken stop)
+        ReportFileView view,
+        Func<string, CancellationToken, Task<byte[]?>> pictureOf,
+        Stream to,
+        IProgress<ReportProgress>? progress = null,
+        CancellationToken stop = default)
     {
         var html = await OfAsync(view);
         var at = 0;
-        foreach (Match picture in PictureAddress().Matches(html))
+        var pictures = PictureAddress().Matches(html);
+        foreach (var (number, picture) in pictures.Index())
         {
+            progress?.Report(new("photo", number + 1, pictures.Count));
             await WriteAsync(html.AsMemory(at, picture.Index - at), to, stop);
             await WritePictureAsync(await pictureOf(picture.Groups[1].Value, stop), to, stop);
             at = picture.Index + picture.Length;

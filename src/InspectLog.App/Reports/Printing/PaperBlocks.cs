@@ -44,12 +44,25 @@ internal sealed class PaperBlocks(IReadOnlyDictionary<string, byte[]?> pictures)
             else if (!PaperLooks.IsLeftOut(element))
             {
                 Flush();
-                blocks.AddRange(Of(element));
+                Add(blocks, Of(element));
             }
         }
 
         Flush();
         return blocks;
+    }
+
+    /// <summary>What is said above photos stays on their page.</summary>
+    private static void Add(List<Block> blocks, IReadOnlyList<Block> next)
+    {
+        if (next is [Block.Beside { IsList: true } photos] && blocks is [.., not Block.Heading and var above])
+        {
+            blocks[^1] = new Block.Group(GroupTag.None, [above, photos]) { IsKeptTogether = true, Above = above.Above };
+        }
+        else
+        {
+            blocks.AddRange(next);
+        }
     }
 
     private IReadOnlyList<Block> Of(IElement element) => element.LocalName switch
@@ -104,7 +117,7 @@ internal sealed class PaperBlocks(IReadOnlyDictionary<string, byte[]?> pictures)
         element.ClassList.Contains("later") ? PaperLooks.Line : element.ClassList.Contains("doubt") ? PaperLooks.Doubt : null;
 
     private static bool IsKeptTogether(IElement element) =>
-        element.ClassList.Contains("sealed") || element.ClassList.Contains("last-words");
+        element.ClassList.Contains("sealed");
 
     private Block.Bullets List(IElement list) => new(
         [.. list.Children.Where(item => item.LocalName == "li" && !PaperLooks.IsLeftOut(item)).Select(Within)],

@@ -58,9 +58,3 @@ public static class ReportPaper
         public void Report(PaperProgress value) => progress.Report(new("page", value.Page, value.Of));
     }
 }
-
-/// <summary>How far a report is written.</summary>
-/// <param name="What">What is counted: "photo" or "page".</param>
-/// <param name="At">Which one it is at.</param>
-/// <param name="Of">How many there are.</param>
-public readonly record struct ReportProgress(string What, int At, int Of);
