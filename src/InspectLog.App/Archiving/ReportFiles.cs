@@ -49,7 +49,7 @@ public sealed partial class ReportFiles(string webRoot) : IReadableParts
         {
             var address = html.AsMemory(picture.Index, picture.Length);
             await WriteAsync(html.AsMemory(at, picture.Index - at), to, stop);
-            await WritePictureAsync(await pictureOf(Sha256In(address.Span), stop), to, stop);
+            await WritePictureAsync(address[..address.Span.IndexOf('=')], await pictureOf(Sha256In(address.Span), stop), to, stop);
             at = picture.Index + picture.Length;
         }
 
@@ -71,9 +71,10 @@ public sealed partial class ReportFiles(string webRoot) : IReadableParts
     }
 
     /// <summary>A picture as part of the file; one that cannot be shown leaves its words.</summary>
-    private static async Task WritePictureAsync(byte[]? jpeg, Stream to, CancellationToken stop)
+    private static async Task WritePictureAsync(ReadOnlyMemory<char> attribute, byte[]? jpeg, Stream to, CancellationToken stop)
     {
-        await WriteAsync("src=\"data:image/jpeg;base64,".AsMemory(), to, stop);
+        await WriteAsync(attribute, to, stop);
+        await WriteAsync("=\"data:image/jpeg;base64,".AsMemory(), to, stop);
         if (jpeg is not null)
         {
             var text = new byte[Base64.GetMaxEncodedToUtf8Length(jpeg.Length)];
@@ -91,8 +92,8 @@ public sealed partial class ReportFiles(string webRoot) : IReadableParts
         await to.WriteAsync(bytes, stop);
     }
 
-    private static string Sha256In(ReadOnlySpan<char> address) => address[13..77].ToString();
+    private static string Sha256In(ReadOnlySpan<char> address) => address[^73..^9].ToString();
 
-    [GeneratedRegex("src=\"/photos/[0-9a-f]{64}/display\"")]
+    [GeneratedRegex("(?:src|href)=\"/photos/[0-9a-f]{64}/display\"")]
     private static partial Regex PictureAddress();
 }

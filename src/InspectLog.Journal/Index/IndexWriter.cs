@@ -110,6 +110,7 @@ internal static class IndexWriter
         ActionDone a => a.Inspection,
         CheckLeftOut c => c.Inspection,
         LooseEndOpened l => l.Inspection,
+        PhotoMarked m => state.InspectionWith(m.Photo)?.Number,
         TranscriptMade t => WithRecording(t.Recording, state),
         WordsCorrected c => WithRecording(c.Recording, state),
         LooseEndWaived w => state.Inspections.Find(i => i.FindLooseEnd(w.LooseEnd) is not null)?.Number,

@@ -23,6 +23,8 @@ public sealed partial record InspectionState
 
     private KeptList<Recorded<ActionDone>> KeptActions { get; init; } = KeptList<Recorded<ActionDone>>.Empty;
 
+    private KeptList<Recorded<PhotoMarked>> KeptMarks { get; init; } = KeptList<Recorded<PhotoMarked>>.Empty;
+
     private KeptList<LooseEnd> KeptLooseEnds { get; init; } = KeptList<LooseEnd>.Empty;
 
     /// <summary>Its number: the sequence of its first entry.</summary>
@@ -56,7 +58,7 @@ public sealed partial record InspectionState
     public ImmutableList<LooseEnd> LooseEnds => KeptLooseEnds.Counting;
 
     /// <summary>Everything captured and recorded, withdrawn and later added as well, in the order it was first
-    /// recorded. Loose ends are not among it.</summary>
+    /// recorded. Loose ends and the marks over photos are not among it.</summary>
     public IReadOnlyList<IKept> Everything => _merged.Of(KeptCaptures.All, KeptReadings.All, KeptObservations.All, KeptActions.All);
 
     // Taken over by the state after the next entry, which merges its own lists once it is asked.
@@ -101,7 +103,15 @@ public sealed partial record InspectionState
         return last;
     }
 
-    internal IEnumerable<IKept> EverythingAndLooseEnds => Everything.Concat(KeptLooseEnds.All);
+    internal IEnumerable<IKept> EverythingAndLooseEnds => Everything.Concat(KeptMarks.All).Concat(KeptLooseEnds.All);
+
+    /// <summary>What was marked over photos, withdrawn or not, in the order it was first marked.</summary>
+    public ImmutableList<Recorded<PhotoMarked>> PhotoMarks => KeptMarks.All;
+
+    /// <summary>The marks over a photo, those that count before those that were withdrawn; null where it was never marked.</summary>
+    /// <param name="photo">Sequence of the photo's first entry.</param>
+    public Recorded<PhotoMarked>? MarksOf(long photo) =>
+        KeptMarks.All.FindLast(one => one.Body.Photo == photo && one.History.Withdrawn is null) ?? KeptMarks.All.FindLast(one => one.Body.Photo == photo);
 
     /// <summary>What was added after the inspection was closed and counts, oldest first.</summary>
     public IEnumerable<IKept> Addenda =>
@@ -135,7 +145,7 @@ public sealed partial record InspectionState
 
     /// <summary>What was captured or recorded by this entry first, withdrawn or not; null when nothing was.</summary>
     public IKept? Find(long sequence) =>
-        (IKept?)KeptReadings.Find(sequence) ?? KeptObservations.Find(sequence) ?? KeptActions.Find(sequence) ?? (IKept?)KeptCaptures.Find(sequence);
+        (IKept?)KeptReadings.Find(sequence) ?? KeptObservations.Find(sequence) ?? KeptActions.Find(sequence) ?? (IKept?)KeptCaptures.Find(sequence) ?? KeptMarks.Find(sequence);
 
     /// <summary>The loose end that this entry opened, withdrawn or not; null when it opened none.</summary>
     public LooseEnd? FindLooseEnd(long sequence) => KeptLooseEnds.Find(sequence);
