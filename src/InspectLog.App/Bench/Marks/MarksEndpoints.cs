@@ -18,7 +18,7 @@ public static class MarksEndpoints
     {
         var marks = app.MapInspection(Policies.Record, Policies.Record, "/photos/{photo:long}/marks").AddEndpointFilter<RouteGroupBuilder, PhotoFilter>();
         marks.MapGet("/", Open).WithName("marks");
-        marks.MapPost("/", Save).WithName("mark-photo");
+        marks.MapPost("/", Save).WithName("mark-photo").WithMetadata(new RequestSizeLimit(500_000));
         marks.MapPost("/length", Length).WithName("measure-in-photo").WithMetadata(new AnswersScripts());
         marks.MapPost("/reading", Reading).WithName("reading-of-photo");
         marks.MapPost("/withdraw", Withdraw).WithName("withdraw-marks");
