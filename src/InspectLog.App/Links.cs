@@ -110,6 +110,9 @@ public static class Links
     public static string Photo(string vehicleId, long number, long photo) =>
         string.Create(CultureInfo.InvariantCulture, $"{Inspection(vehicleId, number)}/photos/{photo}");
 
+    /// <summary>Where a photo is marked and measured in.</summary>
+    public static string Marks(string vehicleId, long number, long photo) => $"{Photo(vehicleId, number, photo)}/marks";
+
     /// <summary>The place of a photo then and now.</summary>
     public static string Then(string vehicleId, long number, long photo, long? with = null) =>
         $"{Photo(vehicleId, number, photo)}/then" + (with is { } other ? string.Create(CultureInfo.InvariantCulture, $"?with={other}") : "");

@@ -8,7 +8,7 @@ namespace InspectLog.Journal;
 internal sealed class PlainWording : IEntryWording
 {
     /// <inheritdoc/>
-    public string Version => "plain 3";
+    public string Version => "plain 4";
 
     /// <inheritdoc/>
     public EntryText? Of(VehicleState vehicle, JournalEntry entry) =>
@@ -24,6 +24,7 @@ internal sealed class PlainWording : IEntryWording
         WordsCorrected c => c.Text,
         NoteWritten n => n.Text,
         PhotoKept { Caption: { Length: > 0 } caption } => caption,
+        PhotoMarked m when Said(m) is { Length: > 0 } said => said,
         ReadingDecided r => At(r.Check, r.Cylinder, r.AsGiven),
         ObservationMade o => At(o.Check, o.Cylinder, o.Negated ? "not " + o.Condition : o.Condition),
         ActionDone a => At(a.Check, a.Cylinder, a.Action),
@@ -33,6 +34,8 @@ internal sealed class PlainWording : IEntryWording
         EntryWithdrawn w => w.Reason,
         _ => null,
     };
+
+    private static string Said(PhotoMarked marked) => string.Join(", ", marked.Marks.Select(mark => mark.Text).OfType<string>());
 
     private static string Join(string name, string description) =>
         description.Length == 0 ? name : $"{name}: {description}";

@@ -89,6 +89,8 @@ public static class DidWords
         ReportChoice choice => choice.Shown ? "It stands in the report again" : "Left out of the report",
         NoteWritten { Amends: not null } => "Note put right",
         NoteWritten => "Note kept",
+        PhotoMarked { Marks.Count: 0 } => "The photo has no marks now",
+        PhotoMarked => "Photo marked",
         PhotoKept { Amends: not null } => "Photo put right",
         PhotoKept { Check: { } check } photo => $"Photo kept: {Heading(scene, check, photo.Cylinder)}",
         PhotoKept => "Photo kept",

@@ -3,6 +3,7 @@ using InspectLog.App.Addenda;
 using InspectLog.App.Archiving;
 using InspectLog.App.Backups;
 using InspectLog.App.Bench;
+using InspectLog.App.Bench.Marks;
 using InspectLog.App.Bench.Photos;
 using InspectLog.App.Bench.Then;
 using InspectLog.App.Crew;
@@ -190,6 +191,7 @@ public static class WebHost
         pages.MapBench();
         pages.MapCaptures();
         pages.MapPhotos();
+        pages.MapMarks();
         pages.MapThen();
         pages.MapAgain();
         pages.MapVoiceNotes();

@@ -27,6 +27,14 @@ public static class ReportChanges
         return changes.Concat(undone).OrderBy(one => one.At).Select(one => one.Text);
     }
 
+    /// <summary>What became of the marks over a photo after closing: made, changed, withdrawn and restored.</summary>
+    public static IEnumerable<string> OfMarks(Recorded<PhotoMarked> marks, CheckSheet sheet) =>
+    [
+        .. marks.History.IsLater ? [$"Marked on {Times.Date(marks.Time)} by {marks.History.By}."] : Array.Empty<string>(),
+        .. PutRight(marks, sheet, later: true),
+        .. marks.History.Withdrawn is { IsLater: true } ? [Withdrawn(marks, sheet)] : Array.Empty<string>(),
+    ];
+
     /// <summary>What was withdrawn of a check after closing: "Withdrawn on 12 March 2026 by Tess Okafor: lead 4, 8.40 kΩ
     /// (misread)."</summary>
     public static IReadOnlyList<string> WithdrawnLater(InspectionState inspection, CheckSheet sheet, string check) =>
@@ -49,8 +57,9 @@ public static class ReportChanges
     /// out of this as well.</summary>
     public static IReadOnlyList<string> BeforeClosing(InspectionState inspection, CheckSheet sheet) =>
     [
-        .. inspection.Everything
-            .Where(kept => !kept.History.IsLeftOutOfReport)
+        .. inspection.Everything.Concat(inspection.PhotoMarks)
+            .Where(kept => !kept.History.IsLeftOutOfReport && !(kept.Says is PhotoMarked marked && inspection.Find(marked.Photo)?.History.IsLeftOutOfReport == true))
+            .OrderBy(kept => kept.Sequence)
             .SelectMany(kept => PutRight(kept, sheet, later: false).Select(text => $"{Heading(kept.Says, sheet)}: {Phrases.Lower(text)}")
                 .Concat(kept.History.Withdrawn is { IsLater: false } ? [Withdrawn(kept, sheet)] : [])),
     ];
@@ -83,7 +92,7 @@ public static class ReportChanges
         _ => Sort(body),
     };
 
-    private static string Sort(EntryBody body) => body is PhotoKept ? "Photo" : body is NoteWritten ? "Note" : body is RecordingKept ? "Voice note" : "Record";
+    private static string Sort(EntryBody body) => body is PhotoKept ? "Photo" : body is PhotoMarked ? "Marks in a photo" : body is NoteWritten ? "Note" : body is RecordingKept ? "Voice note" : "Record";
 
     private static string Words(EntryBody body, CheckSheet sheet) => body switch
     {
@@ -94,6 +103,7 @@ public static class ReportChanges
         NoteWritten note => $"“{note.Text}”",
         TranscriptMade heard => $"heard as “{heard.Text}”",
         WordsCorrected words => $"“{words.Text}”",
+        PhotoMarked marked => MarkWords.Of(marked),
         PhotoKept { Caption: { Length: > 0 } caption } => $"photo “{caption}”",
         _ => "photo",
     };

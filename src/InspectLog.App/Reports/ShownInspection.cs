@@ -63,6 +63,11 @@ public sealed record ShownInspection(long Next, string Digest)
             all.Append(CultureInfo.InvariantCulture, $"k{one.Sequence},{one.History.LastChange?.ChangedBy},{one.History.Withdrawn is not null}");
         }
 
+        foreach (var marks in inspection.PhotoMarks)
+        {
+            all.Append(CultureInfo.InvariantCulture, $"m{marks.Sequence},{marks.History.LastChange?.ChangedBy},{marks.History.Withdrawn is not null}");
+        }
+
         foreach (var note in inspection.VoiceNotes)
         {
             all.Append(CultureInfo.InvariantCulture, $"v{note.Sequence},{note.IsWaiting}");

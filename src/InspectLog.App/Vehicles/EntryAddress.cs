@@ -58,6 +58,9 @@ public sealed record EntryAddress(string Page, string Anchor, bool IsJournal)
                 At(FoundPart.LeftOut, left.Check),
             LooseEndOpened when !inspection.IsClosed && inspection.OpenLooseEnds.FirstOrDefault(one => one.Sequence == entry.Sequence) is { } end =>
                 At($"end-{Number(end.Sequence)}", end.What.Check, end.What.Cylinder),
+            PhotoMarked marked when inspection.MarksOf(marked.Photo)?.Sequence == EntryMarks.FirstOf(entry) && Counting(inspection, entry) is not null =>
+                new(Links.Photo(vehicle.Id, inspection.Number, marked.Photo), "marks", IsJournal: false),
+            PhotoMarked => null,
             RecordingKept or AmendableBody when Counting(inspection, entry) is { } kept && AnchorOf(inspection, kept) is { } anchor =>
                 CheckOf(kept.Says) is var (check, cylinder) ? At(anchor, check, cylinder) : null,
             _ => null,

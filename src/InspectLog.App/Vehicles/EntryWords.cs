@@ -51,6 +51,7 @@ public static class EntryWords
             CommandDone c => $"Command of voice note {c.Recording}: {c.Answer}",
             PhotoKept { Amends: not null } p => $"Photo filed under {(p.Check is null ? "the inspection as a whole" : Where(p.Check, p.Cylinder))}{(p.Caption is { } caption ? $", with the caption “{caption}”" : "")}{(p.Shows is { } shows ? $", as evidence of entry {shows}" : "")}",
             PhotoKept p => p.Check is null ? "Photo kept" : $"Photo kept: {Where(p.Check, p.Cylinder)}",
+            PhotoMarked m => $"Photo {m.Photo} marked: {MarkWords.Of(m)}",
             NoteWritten n => $"Note: {n.Text}",
             ReadingDecided r => $"{Where(r.Check, r.Cylinder)}: {Reading(r, sheetOf)}",
             ObservationMade o => $"{Where(o.Check, o.Cylinder)}: {RecordWords.Seen(o)}",

@@ -25,7 +25,8 @@ public sealed record MendLink(string Href, string Verb)
         }
 
         var bench = Links.Inspection(vehicle.Id, inspection.Number);
-        return AmendedEntry.IsReadFromForms(kept)
+        return kept.Says is PhotoMarked marked ? new($"{Links.Photo(vehicle.Id, inspection.Number, marked.Photo)}#marks", "Show")
+            : AmendedEntry.IsReadFromForms(kept)
             ? new(FormattableString.Invariant($"{bench}/entries/{first}/amend"), "Change")
             : new(FormattableString.Invariant($"{bench}#item-{first}"), "Show");
     }

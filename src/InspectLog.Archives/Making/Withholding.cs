@@ -14,12 +14,19 @@ public static class Withholding
     public static IReadOnlySet<long> Of(IReadOnlyList<JournalEntry> entries, VehicleState vehicle, ArchiveProfile profile)
     {
         var leftOut = profile.WithholdsLeftOutOfReport ? LeftOut(vehicle) : [];
-        return entries
-            .Where(entry => (profile.WithholdsPrivateFacts && entry.Kind == PrivateFacts)
+        var withheld = new HashSet<long>();
+        foreach (var entry in entries)
+        {
+            // What is said of what was said of a photo, as why its marks were withdrawn, goes with it as well.
+            if ((profile.WithholdsPrivateFacts && entry.Kind == PrivateFacts)
                 || leftOut.Contains(entry.Sequence)
-                || (AboutCapture.Of(entry.Body) is { } capture && leftOut.Contains(capture)))
-            .Select(entry => entry.Sequence)
-            .ToHashSet();
+                || (AboutCapture.Of(entry.Body) is { } about && (leftOut.Contains(about) || withheld.Contains(about))))
+            {
+                withheld.Add(entry.Sequence);
+            }
+        }
+
+        return withheld;
     }
 
     // By its kind, so that those of a later version are withheld as well.

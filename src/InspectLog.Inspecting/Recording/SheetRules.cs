@@ -27,6 +27,7 @@ public sealed class SheetRules(SheetLibrary sheets) : IEntryRules
         PhotoKept photo => OnSheet(vehicle, photo.Inspection, sheet => PlaceIfAny(sheet, photo.Check, photo.Cylinder))
             ?? Shown(vehicle, photo)
             ?? Amended<PhotoCapture>(vehicle, photo.Inspection, photo),
+        PhotoMarked marked => PhotoMarking.Refusal(vehicle, marked),
         NoteWritten note => OnSheet(vehicle, note.Inspection, sheet => PlaceIfAny(sheet, note.Check, null))
             ?? Amended<TypedNote>(vehicle, note.Inspection, note),
         RecordingKept kept => OnSheet(vehicle, kept.Inspection, sheet => PlaceIfAny(sheet, kept.OpenCheck, null)),

@@ -18,6 +18,7 @@ public static class KeptWords
         WordsCorrected words => $"“{words.Text}”",
         PhotoKept { Check: null } photo => Captioned("photo", photo),
         PhotoKept { Check: { } check } photo => Captioned($"photo of {RecordWords.Heading(sheet, check, photo.Cylinder)}", photo),
+        PhotoMarked marked => $"marks in the photo: {MarkWords.Of(marked)}",
         _ => $"{Heading(sheet, body)}: {Value(sheet, body)}",
     };
 

@@ -20,7 +20,7 @@ public sealed class SheetWording(SheetLibrary sheets) : IEntryWording
 
     /// <inheritdoc/>
     /// <remarks>The number goes up whenever an entry is worded otherwise than before.</remarks>
-    public string Version => "sheets 2";
+    public string Version => "sheets 3";
 
     /// <inheritdoc/>
     public EntryText? Of(VehicleState vehicle, JournalEntry entry) => entry.Body switch
@@ -36,6 +36,7 @@ public sealed class SheetWording(SheetLibrary sheets) : IEntryWording
         WordsCorrected c => new(c.Text, [SaidBy(vehicle, c.Recording)]),
         NoteWritten n => At(vehicle, n.Inspection, n.Check, null, place => new(n.Text, place.Names)),
         PhotoKept p => At(vehicle, p.Inspection, p.Check, p.Cylinder, place => Photo(p, place)),
+        PhotoMarked m => Marked(vehicle, m),
         ReadingDecided r => At(vehicle, r.Inspection, r.Check, r.Cylinder, place => Reading(r, place)),
         ObservationMade o => At(vehicle, o.Inspection, o.Check, o.Cylinder, place => place.Says(RecordWords.Seen(o))),
         ActionDone a => At(vehicle, a.Inspection, a.Check, a.Cylinder, place => place.Says(a.Action)),
@@ -67,6 +68,12 @@ public sealed class SheetWording(SheetLibrary sheets) : IEntryWording
         var what = place.Heading.Length > 0 ? $"Photo, {place.Heading}" : "Photo";
         return new(photo.Caption is { Length: > 0 } caption ? $"{what}: {caption}" : what, place.Names);
     }
+
+    // What is marked belongs where the photo is filed.
+    private EntryText? Marked(VehicleState vehicle, PhotoMarked marked) =>
+        vehicle.InspectionWith(marked.Photo)?.Find(marked.Photo) is PhotoCapture { Photo: var photo } && MarkWords.Of(marked) is { Length: > 0 } words
+            ? At(vehicle, photo.Inspection, photo.Check, photo.Cylinder, place => new(place.Heading.Length > 0 ? $"Marked in a photo, {place.Heading}: {words}" : $"Marked in a photo: {words}", place.Names))
+            : null;
 
     private static EntryText Reading(ReadingDecided reading, NamedPlace place)
     {

@@ -112,6 +112,7 @@ internal static class IndexWriter
         CheckLeftOut c => c.Inspection,
         UrgencyJudged u => u.Inspection,
         LooseEndOpened l => l.Inspection,
+        PhotoMarked m => state.InspectionWith(m.Photo)?.Number,
         TranscriptMade t => WithRecording(t.Recording, state),
         WordsCorrected c => WithRecording(c.Recording, state),
         LooseEndWaived w => state.Inspections.Find(i => i.FindLooseEnd(w.LooseEnd) is not null)?.Number,

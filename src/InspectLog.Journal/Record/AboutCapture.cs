@@ -8,6 +8,7 @@ public static class AboutCapture
     /// <summary>The note or photo of which a body says something; null where it does not.</summary>
     public static long? Of(EntryBody? body) => body switch
     {
+        PhotoMarked marked => marked.Photo,
         AmendableBody { Amends: { } first } => first,
         TranscriptMade transcript => transcript.Recording,
         WordsCorrected corrected => corrected.Recording,

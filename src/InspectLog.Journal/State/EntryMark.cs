@@ -42,7 +42,7 @@ public sealed class EntryMarks
 
     /// <summary>Those of one inspection.</summary>
     internal static Dictionary<long, EntryMark> In(InspectionContent inspection) =>
-        inspection.Everything.Concat(inspection.LooseEnds.All).SelectMany(Of).ToDictionary();
+        inspection.Everything.Concat(inspection.PhotoMarks.All).Concat(inspection.LooseEnds.All).SelectMany(Of).ToDictionary();
 
     /// <summary>Why an entry no longer counts as it stands; null where it does.</summary>
     /// <param name="sequence">Sequence of any entry: the first of something recorded, or one that put it right.</param>

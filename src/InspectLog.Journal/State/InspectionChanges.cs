@@ -34,6 +34,7 @@ public sealed partial record InspectionState
             Add(new PhotoCapture(entry.Sequence, entry.CapturedTime, photo) { History = Begun(entry) }),
         NoteWritten note when note.Inspection == Number =>
             Add(new TypedNote(entry.Sequence, entry.CapturedTime, note) { History = Begun(entry) }),
+        PhotoMarked marked when KeptCaptures.Find(marked.Photo) is PhotoCapture => this with { KeptMarks = KeptMarks.Add(First(entry, marked)) },
         TranscriptMade made => ChangeVoiceNote(made.Recording, note => note with
         {
             Transcript = made, TranscriptEntry = entry.Sequence, Failure = null, IsCancelled = false,

@@ -23,6 +23,8 @@ internal sealed record InspectionContent
 
     public KeptList<Recorded<ActionDone>> Actions { get; init; } = KeptList<Recorded<ActionDone>>.Empty;
 
+    public KeptList<Recorded<PhotoMarked>> PhotoMarks { get; init; } = KeptList<Recorded<PhotoMarked>>.Empty;
+
     public KeptList<LooseEnd> LooseEnds { get; init; } = KeptList<LooseEnd>.Empty;
 
     public ImmutableDictionary<string, string> LeftOut { get; init; } = ImmutableDictionary<string, string>.Empty;
@@ -53,7 +55,7 @@ internal sealed record InspectionContent
 
     /// <summary>What was captured or recorded by this entry first, withdrawn or not; null when nothing was.</summary>
     public IKept? Find(long sequence) =>
-        (IKept?)Readings.Find(sequence) ?? Observations.Find(sequence) ?? Actions.Find(sequence) ?? (IKept?)Captures.Find(sequence);
+        (IKept?)Readings.Find(sequence) ?? Observations.Find(sequence) ?? Actions.Find(sequence) ?? (IKept?)Captures.Find(sequence) ?? PhotoMarks.Find(sequence);
 
     private static Dictionary<(string Check, int? Cylinder), Recorded<ReadingDecided>> LastOf(InspectionContent content)
     {

@@ -16,6 +16,7 @@ public sealed partial record InspectionState
         PhotoKept photo => ChangeCapture(first, capture => capture is PhotoCapture one
             ? one with { Photo = photo, History = Amended(one, entry) }
             : capture),
+        PhotoMarked marked => ChangeKept(this, KeptMarks.Change(first, one => Amended(one, entry, marked))),
         NoteWritten note => ChangeCapture(first, capture => capture is TypedNote one
             ? one with { Note = note, History = Amended(one, entry) }
             : capture),
@@ -53,6 +54,7 @@ public sealed partial record InspectionState
             Capture => ChangeCapture(sequence, one => one with { History = change(one.History) }),
             Recorded<ReadingDecided> => ChangeKept(this, KeptReadings.Change(sequence, one => one with { History = change(one.History) })),
             Recorded<ObservationMade> => ChangeKept(this, KeptObservations.Change(sequence, one => one with { History = change(one.History) })),
+            Recorded<PhotoMarked> => ChangeKept(this, KeptMarks.Change(sequence, one => one with { History = change(one.History) })),
             Recorded<ActionDone> => ChangeKept(this, KeptActions.Change(sequence, one => one with { History = change(one.History) })),
             _ => this,
         };
@@ -83,6 +85,9 @@ public sealed partial record InspectionState
 
     private static InspectionState ChangeKept(InspectionState state, KeptList<Recorded<ObservationMade>> seen) =>
         seen == state.KeptObservations ? state : state with { KeptObservations = seen };
+
+    private static InspectionState ChangeKept(InspectionState state, KeptList<Recorded<PhotoMarked>> marks) =>
+        marks == state.KeptMarks ? state : state with { KeptMarks = marks };
 
     private static InspectionState ChangeKept(InspectionState state, KeptList<Recorded<ActionDone>> done) =>
         done == state.KeptActions ? state : state with { KeptActions = done };

@@ -48,6 +48,12 @@ public sealed partial record InspectionState
         init => Content = Content with { Actions = value };
     }
 
+    private KeptList<Recorded<PhotoMarked>> KeptMarks
+    {
+        get => Content.PhotoMarks;
+        init => Content = Content with { PhotoMarks = value };
+    }
+
     private KeptList<LooseEnd> KeptLooseEnds
     {
         get => Content.LooseEnds;
@@ -85,8 +91,16 @@ public sealed partial record InspectionState
     public ImmutableList<LooseEnd> LooseEnds => KeptLooseEnds.Counting;
 
     /// <summary>Everything captured and recorded, withdrawn and later added as well, in the order it was first
-    /// recorded. Loose ends are not among it.</summary>
+    /// recorded. Loose ends and the marks over photos are not among it.</summary>
     public IReadOnlyList<IKept> Everything => Content.Everything;
+
+    /// <summary>What was marked over photos, withdrawn or not, in the order it was first marked.</summary>
+    public ImmutableList<Recorded<PhotoMarked>> PhotoMarks => KeptMarks.All;
+
+    /// <summary>The marks over a photo, those that count before those that were withdrawn; null where it was never marked.</summary>
+    /// <param name="photo">Sequence of the photo's first entry.</param>
+    public Recorded<PhotoMarked>? MarksOf(long photo) =>
+        KeptMarks.All.FindLast(one => one.Body.Photo == photo && one.History.Withdrawn is null) ?? KeptMarks.All.FindLast(one => one.Body.Photo == photo);
 
     /// <summary>What was added after the inspection was closed and counts, oldest first.</summary>
     public IEnumerable<IKept> Addenda =>

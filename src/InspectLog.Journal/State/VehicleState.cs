@@ -247,7 +247,8 @@ public sealed record VehicleState
     /// <summary>The entry that an entry refers to; null where it refers to none.</summary>
     private static long? Target(EntryBody? body) => body switch
     {
-        AmendableBody amending => amending.Amends,
+        AmendableBody { Amends: { } amended } => amended,
+        PhotoMarked marked => marked.Photo,
         TranscriptMade made => made.Recording,
         WordsCorrected corrected => corrected.Recording,
         TranscriptFailed failed => failed.Recording,

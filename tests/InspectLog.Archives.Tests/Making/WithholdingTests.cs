@@ -20,7 +20,7 @@ public sealed class WithholdingTests : IDisposable
     }
 
     public static TheoryData<string> Secrets => new(
-        SomeGarage.Owner, "ana@example.org", SomeGarage.Vin, SomeGarage.PrivateNote, "Something else", "ditch", "quarry", "59.9 N", "RIFF");
+        SomeGarage.Owner, "ana@example.org", SomeGarage.Vin, SomeGarage.PrivateNote, "Something else", "ditch", "quarry", "neighbour", "59.9 N", "RIFF");
 
     [Theory]
     [MemberData(nameof(Secrets))]
@@ -40,7 +40,7 @@ public sealed class WithholdingTests : IDisposable
 
         Assert.Empty(archive.Faults);
         Assert.Equal(
-            ["private-facts", "recording-kept", "transcript-made", "findings-proposed", "words-corrected", "photo-kept", "note-written", "note-written"],
+            ["private-facts", "recording-kept", "transcript-made", "findings-proposed", "words-corrected", "photo-kept", "photo-marked", "entry-withdrawn", "note-written", "note-written"],
             archive.Facts!.WithheldEntries.Select(entry => entry.Kind));
         Assert.Equal(
             ["image/jpeg", "audio/wav", "image/jpeg"], archive.Facts.Withheld.Select(one => one.File.Type));

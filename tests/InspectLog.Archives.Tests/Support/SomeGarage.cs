@@ -70,6 +70,8 @@ internal static class SomeGarage
         Next(new WordsCorrected(aside, "Between us, it lay in the quarry."));
         Next(new PhotoKept(inspection, shown, 4032, 3024, "rotor", null));
         var plate = Next(new PhotoKept(inspection, hidden, 4032, 3024, null, null));
+        var marks = Next(new PhotoMarked(plate, [new(MarkShape.Ring, [new(0.1, 0.1), new(0.4, 0.3)]) { Text = "plate of the neighbour" }]));
+        Next(new EntryWithdrawn(marks, "the neighbour would not like it"));
         Next(new NoteWritten(inspection, null, OpenNote));
         var note = Next(new NoteWritten(inspection, null, "Something else") );
         Next(new NoteWritten(inspection, null, PrivateNote) { Amends = note });

@@ -66,6 +66,8 @@ public sealed class ErasureTests : IDisposable
         Assert.Equal($"{Erased.Name} says it pinks uphill; ring {Erased.Name} when it is done", Assert.Single(inspection.Captures.OfType<Journal.State.TypedNote>()).Words);
         var photo = Assert.Single(inspection.Captures.OfType<Journal.State.PhotoCapture>());
         Assert.Equal((SomePerson.MediaNamed(SomePerson.Shared), Erased.Name), (photo.Photo.Media.Sha256, photo.History.By));
+        Assert.Equal($"dent {Erased.Name} drove", Assert.Single(inspection.MarksOf(photo.Sequence)!.Body.Marks).Text);
+        Assert.Single(inspection.PhotoMarks);
         Assert.Equal(Erased.Name, Assert.Single(garage.FindVehicle("teasel")!.Inspections).How.Technician);
         Assert.NotNull(Assert.Single(garage.Workshop.Accesses).Withdrawn);
         Assert.DoesNotContain(garage.PeopleNamed(), name => name == Erased.Name);

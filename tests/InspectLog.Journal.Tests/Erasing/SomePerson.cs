@@ -64,7 +64,9 @@ internal static class SomePerson
         garage.Append(id, "InspectLog", _ => [new TranscriptMade(told, "as ana LINDQVIST told me", [], true, "m", new string('d', 64))]);
         var photo = garage.Append(id, Name, _ => [new PhotoKept(inspection, garage.Media.Keep(Picture, "image/jpeg"), 40, 30, null, null)]).NextSequence - 1;
         garage.Append(id, Some.Technician, _ => [new ReportChoice(photo, false)]);
-        garage.Append(id, Name, _ => [new PhotoKept(inspection, garage.Media.Keep(Shared, "image/jpeg"), 40, 30, null, null)]);
+        garage.Append(id, Some.Technician, _ => [new PhotoMarked(photo, [new(MarkShape.Text, [new(0.5, 0.5)]) { Text = $"{Name} herself" }])]);
+        var shared = garage.Append(id, Name, _ => [new PhotoKept(inspection, garage.Media.Keep(Shared, "image/jpeg"), 40, 30, null, null)]).NextSequence - 1;
+        garage.Append(id, Some.Technician, _ => [new PhotoMarked(shared, [new(MarkShape.Arrow, [new(0.5, 0.5), new(0.25, 0.5)]) { Text = $"dent {Name} drove" }])]);
         garage.Append(id, Some.Technician, _ => [new InspectionClosed(inspection)]);
     }
 

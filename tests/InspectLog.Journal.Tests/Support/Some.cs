@@ -174,6 +174,25 @@ public static class Some
         new PersonErased("the former owner", "a privacy request", [[4, 4], [8, 11]], 2) { Nameless = [new(8, new string('a', 64))] },
         new PersonErased("the former owner", "a privacy request", [[4, 4]], 0),
         new EntryRestated(14, System.Text.Json.JsonSerializer.SerializeToElement(new { inspection = 7, text = "(name erased) says it pinks" })),
+        new PhotoMarked(13,
+        [
+            new(MarkShape.Arrow, [new(0.62, 0.7), new(0.25, 0.125)]) { Text = "Hairline crack" },
+            new(MarkShape.Ring, [new(0.4, 0.4), new(0.6, 0.55)]),
+            new(MarkShape.Line, [new(0.1, 0.9), new(0.15, 0.85), new(0.2, 0.9)]),
+        ]),
+        new PhotoMarked(13,
+        [
+            new(MarkShape.Text, [new(0.5, 0.5)]) { Text = "Oil" },
+            new(MarkShape.Measure, [new(0.4, 0.5), new(0.4586, 0.5)])
+            {
+                Measured = new([new(0.05, 0.05), new(0.2941, 0.05)], [25], 0.05, 2048, 1536, 1, 6.0012, 0.1521),
+            },
+        ])
+        {
+            Amends = 68,
+        },
+        new WorkshopNamed("Okafor & Daughter", "3 Mill Lane\nHazelbrook"),
+        new UrgencyJudged(7, "cap-contacts", "soon"),
     ];
 
     /// <summary>An instrument with all that its papers can say.</summary>

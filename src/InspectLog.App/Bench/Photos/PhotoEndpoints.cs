@@ -108,7 +108,8 @@ public static class PhotoEndpoints
             : desk.ReturnTo(context, scene, Links.Photo(scene.Vehicle.Id, scene.Inspection.Number, photo) + back.Query);
     }
 
-    private static IResult Show(BenchDesk desk, BenchScene scene, long photo, PhotoBack back, RefusedForm? form = null, string? did = null) =>
+    /// <summary>The page of a photo, with a form that was refused where one was.</summary>
+    internal static IResult Show(BenchDesk desk, BenchScene scene, long photo, PhotoBack back, RefusedForm? form = null, string? did = null) =>
         Page.Of<PhotoPage, PhotoView>(
             PhotoView.Of(scene, Photo(scene, photo)!, back, form, desk.Garage.Problems) with { Did = did },
             form is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
@@ -120,15 +121,4 @@ public static class PhotoEndpoints
 
     private static long Number(string text) =>
         long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : 0;
-
-    /// <summary>Lets only photos of the inspection through.</summary>
-    private sealed class PhotoFilter : IEndpointFilter
-    {
-        public async ValueTask<object?> InvokeAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
-        {
-            var photo = Number((string)context.HttpContext.Request.RouteValues["photo"]!);
-            var desk = context.HttpContext.RequestServices.GetRequiredService<BenchDesk>();
-            return Photo(desk.Scene, photo) is null ? Results.NotFound() : await next(context);
-        }
-    }
 }

@@ -36,7 +36,7 @@ public static partial class ReportHtml
         {
             progress?.Report(new("photo", number + 1, pictures.Count));
             await WriteAsync(html.AsMemory(at, picture.Index - at), to, stop);
-            await WritePictureAsync(await pictureOf(picture.Groups[1].Value, stop), to, stop);
+            await WritePictureAsync(picture.Groups["attribute"].Value, await pictureOf(picture.Groups["sha256"].Value, stop), to, stop);
             at = picture.Index + picture.Length;
         }
 
@@ -59,9 +59,9 @@ public static partial class ReportHtml
     }
 
     /// <summary>A picture as part of the file; one that cannot be shown leaves its words.</summary>
-    private static async Task WritePictureAsync(byte[]? jpeg, Stream to, CancellationToken stop)
+    private static async Task WritePictureAsync(string attribute, byte[]? jpeg, Stream to, CancellationToken stop)
     {
-        await WriteAsync("src=\"data:image/jpeg;base64,".AsMemory(), to, stop);
+        await WriteAsync($"{attribute}=\"data:image/jpeg;base64,".AsMemory(), to, stop);
         if (jpeg is not null)
         {
             var text = new byte[Base64.GetMaxEncodedToUtf8Length(jpeg.Length)];
@@ -79,6 +79,6 @@ public static partial class ReportHtml
         await to.WriteAsync(bytes, stop);
     }
 
-    [GeneratedRegex("src=\"/photos/([0-9a-f]{64})/display\"")]
+    [GeneratedRegex("(?<attribute>src|href)=\"/photos/(?<sha256>[0-9a-f]{64})/display\"", RegexOptions.ExplicitCapture)]
     private static partial Regex PictureAddress();
 }
