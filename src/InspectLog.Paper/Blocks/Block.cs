@@ -24,6 +24,9 @@ public abstract record Block
         /// <summary>Whether it is bold.</summary>
         public bool IsBold { get; init; }
 
+        /// <summary>Whether it stays on the page of what follows, as a heading does.</summary>
+        public bool KeepsNext { get; init; }
+
         /// <summary>Whether its lines end at the right.</summary>
         public bool IsAtTheRight { get; init; }
     }

@@ -45,6 +45,7 @@ internal sealed class PartMaker(Letters letters, string noPicture)
         {
             Above = text.Above,
             RightOf = text.IsAtTheRight ? width : null,
+            IsKeptWithNext = text.KeepsNext,
         };
 
     private ListPart Bullets(Block.Bullets bullets, double width)

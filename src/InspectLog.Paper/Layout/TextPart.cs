@@ -21,7 +21,10 @@ internal sealed class TextPart(IReadOnlyList<TextLine> lines, double size, strin
 
     public override double First => (lines.Count <= Together + 1 ? lines.Count : Together) * _line;
 
-    public override bool KeepsNext => Level is not null;
+    public override bool KeepsNext => Level is not null || IsKeptWithNext;
+
+    /// <summary>Whether a paragraph stays on the page of what follows.</summary>
+    public bool IsKeptWithNext { get; init; }
 
     /// <summary>Level of a heading; null for a paragraph.</summary>
     public int? Level { get; init; }

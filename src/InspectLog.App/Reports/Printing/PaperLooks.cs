@@ -37,6 +37,7 @@ internal static class PaperLooks
         Size = Is(of, "lead") ? Lead : Is(of, SmallOnes) || of.Closest("figcaption, table.budget, ul.remedies") is not null ? Small : Body,
         Ink = Is(of, "attention") ? Doubt : Is(of, SoftOnes) || of.Closest("figcaption") is not null ? Soft : Ink.Black,
         IsBold = Is(of, "attention") || of.LocalName == "summary" || (of.Closest("th") is { } header && header.Closest("table.budget") is null && !Is(of, "used-for")),
+        KeepsNext = of.LocalName == "summary",
         IsAtTheRight = of.Closest("td.figure, th.figure") is not null,
         Above = of.Closest("footer") is not null ? 24
             : of.LocalName == "summary" ? 6
