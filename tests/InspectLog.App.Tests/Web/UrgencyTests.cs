@@ -11,7 +11,7 @@ public sealed class UrgencyTests
     {
         await using var app = await TestApp.StartAsync();
         var bench = await BurntAsync(app);
-        await app.PostForRedirectAsync($"{bench}/close", [.. Checks.BuiltInSheets.All[0].Checks.Select(check => ($"reason-{check.Id}", "Not today"))]);
+        await app.CloseAsync(bench);
         var before = await app.PageAsync($"{bench}/report");
         Assert.Equal("Now", HeadingOver(before, "tower 2"));
         var form = before.QuerySelector("#attention details form")!;
