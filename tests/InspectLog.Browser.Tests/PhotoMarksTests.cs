@@ -26,7 +26,7 @@ public sealed class PhotoMarksTests(BrowserFixture fixture)
         await page.Keyboard.TypeAsync("Oil");
         await page.Button("Save the marks").ClickAsync();
 
-        await Expect(page.Locator("#marks li")).ToHaveTextAsync(["Arrow to the upper left: Hairline crack.", "Words at the middle: Oil."]);
+        await Expect(page.Locator("#marks > ul > li")).ToHaveTextAsync(["Arrow to the upper left: Hairline crack.", "Words at the middle: Oil."]);
         await Expect(page.Locator(".photo-large svg.marked image")).ToBeVisibleAsync();
         await page.GotoAsync(place.Report);
         await Expect(page.Locator(".report-shots svg.marked")).ToBeVisibleAsync();
@@ -74,7 +74,7 @@ public sealed class PhotoMarksTests(BrowserFixture fixture)
         await Expect(List(page)).ToHaveTextAsync(["Arrow to the upper part"]);
         await page.Button("Save the marks").FocusAsync();
         await page.Keyboard.PressAsync("Enter");
-        await Expect(page.Locator("#marks li")).ToHaveTextAsync(["Arrow to the upper part."]);
+        await Expect(page.Locator("#marks > ul > li")).ToHaveTextAsync(["Arrow to the upper part."]);
         Assert.Empty(place.Visit.Watch.Complaints);
     }
 
@@ -90,7 +90,7 @@ public sealed class PhotoMarksTests(BrowserFixture fixture)
         await DrawAsync(page, (0.4, 0.8), (0.9, 0.75));
         await Expect(List(page)).ToHaveTextAsync(["Ring round the upper left", "Line along the lower part"]);
         await page.Button("Save the marks").ClickAsync();
-        await Expect(page.Locator("#marks li")).ToHaveCountAsync(2);
+        await Expect(page.Locator("#marks > ul > li")).ToHaveCountAsync(2);
 
         var marks = Bench.Entries(place.Data, "photo-marked").Single().GetProperty("body").GetProperty("marks");
         Assert.InRange(marks[1].GetProperty("points").GetArrayLength(), 2, 20);
@@ -124,7 +124,7 @@ public sealed class PhotoMarksTests(BrowserFixture fixture)
         await Expect(List(page).First).Not.ToHaveTextAsync(first!);
         await Expect(List(page).First).ToContainTextAsync("mm ±");
         await page.Button("Save the marks").ClickAsync();
-        await Expect(page.Locator("#marks li")).ToContainTextAsync(["Measured at the middle"]);
+        await Expect(page.Locator("#marks > ul > li")).ToContainTextAsync(["Measured at the middle"]);
         await page.GetByLabel("as a reading of").SelectOptionAsync(new SelectOptionValue { Label = "Plug gap, plug 3" });
         await page.Button("Enter as reading").ClickAsync();
         await Expect(page.Locator("#check-title")).ToHaveTextAsync("Plug gap");
@@ -167,7 +167,7 @@ public sealed class PhotoMarksTests(BrowserFixture fixture)
         await Expect(page.GetByText("Marks that were not saved yet are here again.")).ToBeVisibleAsync();
         await page.Button("Save the marks").ClickAsync();
 
-        await Expect(page.Locator("#marks li")).ToHaveTextAsync(["Ring round the middle."]);
+        await Expect(page.Locator("#marks > ul > li")).ToHaveTextAsync(["Ring round the middle."]);
         Assert.Single(Bench.Entries(place.Data, "photo-marked"));
     }
 
@@ -192,7 +192,7 @@ public sealed class PhotoMarksTests(BrowserFixture fixture)
         }
 
         await page.Button("Save the marks").ClickAsync();
-        await Expect(page.Locator("#marks li")).ToHaveCountAsync(2);
+        await Expect(page.Locator("#marks > ul > li")).ToHaveCountAsync(2);
         foreach (var look in Look.All)
         {
             await look.TakeOnAsync(page);
@@ -219,7 +219,7 @@ public sealed class PhotoMarksTests(BrowserFixture fixture)
         await plain.Page.Locator("#marks-y1").FillAsync("90");
         await plain.Page.Locator("#marks-words").FillAsync("Typed");
         await plain.Page.Button("Save the marks").ClickAsync();
-        await Expect(plain.Page.Locator("#marks li")).ToHaveCountAsync(3);
+        await Expect(plain.Page.Locator("#marks > ul > li")).ToHaveCountAsync(3);
     }
 
     private static ILocator Stage(IPage page) => page.Locator("[data-stage]");
