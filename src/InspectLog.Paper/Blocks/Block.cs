@@ -61,7 +61,11 @@ public abstract record Block
     /// <param name="Alt">What it shows, in words; empty where it needs none.</param>
     /// <param name="Jpeg">The file, upright; null where it cannot be shown, and its words stand in its place.</param>
     /// <param name="Tallest">Its greatest height, points.</param>
-    public sealed record Picture(string Alt, byte[]? Jpeg, double Tallest) : Block;
+    public sealed record Picture(string Alt, byte[]? Jpeg, double Tallest) : Block
+    {
+        /// <summary>What is drawn over it, from edge to edge; null for nothing.</summary>
+        public VectorDrawing? Over { get; init; }
+    }
 
     /// <summary>A drawing of lines and areas.</summary>
     /// <param name="Drawing">The drawing.</param>

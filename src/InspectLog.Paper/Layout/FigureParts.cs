@@ -20,6 +20,11 @@ internal sealed class PicturePart(Block.Picture picture, Spot size) : Part
         }
 
         flow.Sheets.Picture(picture.Jpeg!, area);
+        if (picture.Over is { } over)
+        {
+            flow.Sheets.Draw(over, area);
+        }
+
         flow.Sheets.End();
         flow.Y += size.Y;
     }

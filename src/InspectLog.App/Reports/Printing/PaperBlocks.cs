@@ -74,6 +74,7 @@ internal sealed class PaperBlocks(IReadOnlyDictionary<string, byte[]?> pictures)
         "ul" or "ol" => [List(element)],
         "table" => [PaperTables.Of(element, this)],
         "img" => [Picture(element)],
+        "svg" when element.ClassList.Contains("marked") => [Marked(element)],
         "svg" => [Drawing(element)],
         _ when element.ClassList.Contains("signatures") => [Signatures(element)],
         _ when element.ClassList.Contains("place") => Place(element),
@@ -140,6 +141,16 @@ internal sealed class PaperBlocks(IReadOnlyDictionary<string, byte[]?> pictures)
         image.GetAttribute("alt") ?? "",
         pictures.GetValueOrDefault(image.GetAttribute("src") ?? ""),
         image.Closest(".report-picture") is null ? PhotoHeight : HeadPictureHeight) { Above = 6 };
+
+    /// <summary>A photo with marks over it.</summary>
+    private Block.Picture Marked(IElement svg) => new(
+        svg.QuerySelector("title")?.TextContent ?? "",
+        pictures.GetValueOrDefault(svg.QuerySelector("image")?.GetAttribute("href") ?? ""),
+        PhotoHeight)
+    {
+        Above = 6,
+        Over = PaperDrawings.MarksOf(svg),
+    };
 
     private static Block.Drawn Drawing(IElement svg) => svg.ClassList.Contains("qr")
         ? new(PaperDrawings.Of(svg), svg.GetAttribute("aria-label"), CodeWidth) { Above = 8 }

@@ -15,6 +15,9 @@ internal static class PaperDrawings
     private static readonly Ink Bell = Ink.Of(0xD3DCE4);
     private static readonly Ink Edge = Ink.Of(0x7D868C);
 
+    /// <summary>Where a dark edge about light words is drawn, in the measure of marks.</summary>
+    private static readonly IReadOnlyList<Spot> Edges = [new(-3, 0), new(3, 0), new(0, -3), new(0, 3), new(-2, -2), new(2, -2), new(-2, 2), new(2, 2)];
+
     /// <summary>How the parts of drawings are drawn, by their class.</summary>
     private static readonly IReadOnlyDictionary<string, Shape.Outline> Pens = new Dictionary<string, Shape.Outline>
     {
@@ -44,10 +47,25 @@ internal static class PaperDrawings
         return Of(svg, shape => new([]) { Stroke = ink, Breadth = 2, Fill = shape.ClassList.Contains("full") ? ink : null });
     }
 
-    private static VectorDrawing Of(IElement svg, Func<IElement, Shape.Outline> penOf)
+    /// <summary>What is marked over a photo: lines in their own colours, and words that are seen on every ground.</summary>
+    public static VectorDrawing MarksOf(IElement svg) => Of(svg, svg.QuerySelectorAll("path, text").SelectMany(MarkShapes));
+
+    private static IEnumerable<Shape?> MarkShapes(IElement shape) => shape.LocalName == "text"
+        ? [.. Edges.Select(by => LabelOf(shape, by, Ink.Of(0x111111))), LabelOf(shape, new(0, 0), White)]
+        : [ShapeOf(shape, line => new([]) { Stroke = ColourOf(line.GetAttribute("stroke")!), Breadth = Of(line, "stroke-width") })];
+
+    private static Shape.Label LabelOf(IElement text, Spot by, Ink ink) =>
+        new(Of(text, "x") + by.X, Of(text, "y") + by.Y, AnchorOf(text), text.TextContent, Of(text.ParentElement!, "font-size"), ink);
+
+    // Three figures, as the marks have them.
+    private static Ink ColourOf(string colour) => Ink.Of(int.Parse(string.Concat(colour.Skip(1).SelectMany(digit => new[] { digit, digit })), NumberStyles.HexNumber, CultureInfo.InvariantCulture));
+
+    private static VectorDrawing Of(IElement svg, Func<IElement, Shape.Outline> penOf) => Of(svg, svg.Children.Select(shape => ShapeOf(shape, penOf)));
+
+    private static VectorDrawing Of(IElement svg, IEnumerable<Shape?> shapes)
     {
         double[] box = [.. svg.GetAttribute("viewBox")!.Split(' ').Select(Number)];
-        return new(box[2], box[3], [.. svg.Children.Select(shape => ShapeOf(shape, penOf)).OfType<Shape>()]);
+        return new(box[2], box[3], [.. shapes.OfType<Shape>()]);
     }
 
     private static Shape? ShapeOf(IElement shape, Func<IElement, Shape.Outline> penOf) => shape.LocalName switch

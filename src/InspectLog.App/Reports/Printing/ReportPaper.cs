@@ -42,7 +42,8 @@ public static class ReportPaper
         IDocument html, Func<string, CancellationToken, Task<byte[]?>> pictureOf, IProgress<ReportProgress>? progress, CancellationToken stop)
     {
         var pictures = new Dictionary<string, byte[]?>(StringComparer.Ordinal);
-        var addresses = html.Images.Select(image => image.GetAttribute("src") ?? "").Distinct().ToList();
+        var addresses = html.Images.Select(image => image.GetAttribute("src") ?? "")
+            .Concat(html.QuerySelectorAll("svg.marked image").Select(image => image.GetAttribute("href") ?? "")).Distinct().ToList();
         foreach (var address in addresses)
         {
             stop.ThrowIfCancellationRequested();
