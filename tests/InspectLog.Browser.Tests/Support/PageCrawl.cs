@@ -17,7 +17,7 @@ internal static partial class PageCrawl
         {
             await page.GotoAsync(address);
             var links = await page.EvaluateAsync<string[]>(
-                "[...document.querySelectorAll('a[href]')].filter(a => a.origin === location.origin).map(a => a.pathname + a.search)");
+                "[...document.querySelectorAll('a[href]:not([download])')].filter(a => a.origin === location.origin).map(a => a.pathname + a.search)");
             foreach (var link in links.Where(IsPage))
             {
                 if (found.TryAdd(SortOf(link), link))
