@@ -94,8 +94,8 @@ public sealed class ArchiveImportTests : IDisposable
         var (_, plan) = Import(full);
 
         Assert.Equal(before, Snapshot());
-        Assert.Equal(8, plan.StayWithheld);
-        Assert.Contains("8 entries of which this garage has only the hash stay that way", Words(plan, full), StringComparison.Ordinal);
+        Assert.Equal(10, plan.StayWithheld);
+        Assert.Contains("10 entries of which this garage has only the hash stay that way", Words(plan, full), StringComparison.Ordinal);
     }
 
     [Fact]

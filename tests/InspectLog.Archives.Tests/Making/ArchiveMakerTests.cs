@@ -123,7 +123,7 @@ public sealed class ArchiveMakerTests : IDisposable
         var damaged = await Assert.ThrowsAsync<ArchiveRefusedException>(() => SomeArchive.FolderAsync(_garage.Path, _vehicle, _out.Path, stop: Stop));
 
         Assert.Contains("The check sheet invented, version 1", sheet.Message, StringComparison.Ordinal);
-        Assert.Contains("is damaged at line 13", damaged.Message, StringComparison.Ordinal);
+        Assert.Contains("is damaged at line 15", damaged.Message, StringComparison.Ordinal);
     }
 
     [Fact]
