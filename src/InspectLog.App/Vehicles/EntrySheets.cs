@@ -16,7 +16,7 @@ public sealed class EntrySheets(VehicleState vehicle, SheetLibrary sheets)
         LimitsSet { Sheet: { } id } => BuiltInSheets.Find(id),
         LimitsCleared { Sheet: { } id } => BuiltInSheets.Find(id),
         LimitsSet or LimitsCleared => BuiltInSheets.All.FirstOrDefault(sheet => sheet.Find(check) is not null),
-        { } body when InspectionOf(body) is { } number && vehicle.Inspection(number) is { } inspection => sheets.Of(inspection),
+        { } body when AboutInspection.Of(body) is { } number && vehicle.Inspection(number) is { } inspection => sheets.Of(inspection),
         _ => null,
     };
 
@@ -34,20 +34,5 @@ public sealed class EntrySheets(VehicleState vehicle, SheetLibrary sheets)
 
     /// <summary>Whether an entry says something of an inspection: what was captured and recorded in it.</summary>
     public static bool IsOf(JournalEntry entry, long inspection) =>
-        entry.Sequence == inspection || entry.Body is { } body && InspectionOf(body) == inspection;
-
-    private static long? InspectionOf(EntryBody body) => body switch
-    {
-        RecordingKept recording => recording.Inspection,
-        PhotoKept photo => photo.Inspection,
-        NoteWritten note => note.Inspection,
-        ReadingDecided reading => reading.Inspection,
-        ObservationMade seen => seen.Inspection,
-        ActionDone done => done.Inspection,
-        LooseEndOpened opened => opened.Inspection,
-        CheckLeftOut left => left.Inspection,
-        UrgencyJudged judged => judged.Inspection,
-        InspectionClosed closed => closed.Inspection,
-        _ => null,
-    };
+        entry.Sequence == inspection || AboutInspection.Of(entry.Body) == inspection;
 }

@@ -104,20 +104,12 @@ internal static class IndexWriter
     private static long? InspectionOf(JournalEntry entry, VehicleState state) => entry.Body switch
     {
         InspectionStarted => entry.Sequence,
-        PhotoKept p => p.Inspection,
-        NoteWritten n => n.Inspection,
-        ReadingDecided r => r.Inspection,
-        ObservationMade o => o.Inspection,
-        ActionDone a => a.Inspection,
-        CheckLeftOut c => c.Inspection,
-        UrgencyJudged u => u.Inspection,
-        LooseEndOpened l => l.Inspection,
         PhotoMarked m => state.InspectionWith(m.Photo)?.Number,
         TranscriptMade t => WithRecording(t.Recording, state),
         WordsCorrected c => WithRecording(c.Recording, state),
         LooseEndWaived w => state.Inspections.Find(i => i.FindLooseEnd(w.LooseEnd) is not null)?.Number,
         EntryWithdrawn w => (state.InspectionWith(w.Entry) ?? state.Inspections.Find(i => i.FindLooseEnd(w.Entry) is not null))?.Number,
-        _ => null,
+        _ => AboutInspection.Of(entry.Body),
     };
 
     // Also of a recording that was added after the inspection was closed.

@@ -6,7 +6,7 @@ using InspectLog.Journal.Storage;
 namespace InspectLog.Journal.State;
 
 /// <summary>What a vehicle's journal says as a whole: all entries read in order. Immutable.</summary>
-public sealed record VehicleState
+public sealed partial record VehicleState
 {
     private const string PrivateFacts = "private-facts"; // by its kind, as the body is gone
 
@@ -192,95 +192,6 @@ public sealed record VehicleState
             _ => null,
         };
         return named is null ? Media : Media.SetItem(named.Sha256, (Media.GetValueOrDefault(named.Sha256) ?? []).Add(entry.Sequence));
-    }
-
-    /// <summary>The inspections after one more entry. It changes one of them, or none, so the list is not made anew for
-    /// each: a vehicle may have a thousand. What names its inspection is of that one alone.</summary>
-    private ImmutableList<InspectionState> Applied(JournalEntry entry)
-    {
-        if (Named(entry.Body) is { } number)
-        {
-            return Place(number) is >= 0 and var named ? Changed(Inspections, named, entry) : Inspections;
-        }
-
-        // What is referred to is mostly of the newest.
-        for (var at = Inspections.Count - 1; at >= 0; at--)
-        {
-            if (Target(entry.Body) is { } target && !Inspections[at].MayHave(target))
-            {
-                continue;
-            }
-
-            if (Changed(Inspections, at, entry) is var now && !ReferenceEquals(now, Inspections))
-            {
-                return now;
-            }
-        }
-
-        return Inspections;
-    }
-
-    private ImmutableList<InspectionState> Changed(ImmutableList<InspectionState> inspections, int at, JournalEntry entry)
-    {
-        var before = inspections[at];
-        var next = before.After(entry, CameIn);
-        return ReferenceEquals(next, before) ? inspections : inspections.SetItem(at, next);
-    }
-
-    /// <summary>The inspection that an entry names; null where it names another entry, whichever inspection has that.</summary>
-    private static long? Named(EntryBody? body) => body switch
-    {
-        AmendableBody { Amends: not null } => null,
-        ReadingDecided reading => reading.Inspection,
-        ObservationMade seen => seen.Inspection,
-        ActionDone done => done.Inspection,
-        PhotoKept photo => photo.Inspection,
-        NoteWritten note => note.Inspection,
-        RecordingKept kept => kept.Inspection,
-        LooseEndOpened opened => opened.Inspection,
-        CheckLeftOut left => left.Inspection,
-        UrgencyJudged judged => judged.Inspection,
-        InspectionClosed closed => closed.Inspection,
-        _ => null,
-    };
-
-    /// <summary>The entry that an entry refers to; null where it refers to none.</summary>
-    private static long? Target(EntryBody? body) => body switch
-    {
-        AmendableBody { Amends: { } amended } => amended,
-        PhotoMarked marked => marked.Photo,
-        TranscriptMade made => made.Recording,
-        WordsCorrected corrected => corrected.Recording,
-        TranscriptFailed failed => failed.Recording,
-        TranscriptCancelled cancelled => cancelled.Recording,
-        TranscriptAsked asked => asked.Recording,
-        FindingsProposed proposed => proposed.Recording,
-        FindingDropped dropped => dropped.Finding.Recording,
-        FindingReopened reopened => reopened.Finding.Recording,
-        CommandHeard heard => heard.Recording,
-        CommandDone done => done.Recording,
-        LooseEndTied tied => tied.LooseEnd,
-        LooseEndWaived waived => waived.LooseEnd,
-        EntryWithdrawn withdrawn => withdrawn.Entry,
-        EntryRestored restored => restored.Entry,
-        ReportChoice choice => choice.Entry,
-        _ => null,
-    };
-
-    /// <summary>Where an inspection stands in the list, which goes by rising numbers; negative where there is none.</summary>
-    private int Place(long number) => LastUpTo(number) is >= 0 and var at && Inspections[at].Number == number ? at : -1;
-
-    /// <summary>Where the last inspection stands whose number is no higher; -1 where there is none.</summary>
-    private int LastUpTo(long number)
-    {
-        var (from, to) = (0, Inspections.Count);
-        while (from < to)
-        {
-            var middle = from + ((to - from) / 2);
-            (from, to) = Inspections[middle].Number <= number ? (middle + 1, to) : (from, middle);
-        }
-
-        return from - 1;
     }
 
     private ImmutableDictionary<string, DateTimeOffset> PeopleAfter(JournalEntry entry)
